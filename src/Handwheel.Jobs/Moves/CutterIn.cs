@@ -1,0 +1,6 @@
+namespace Handwheel.Jobs.Moves;
+
+/// <summary>A cutter is put in; it ends the Z zero of the one before, and the quill is up.</summary>
+/// <param name="Cutter">Its name in the shop.</param>
+/// <param name="Rpm">Spindle speed.</param>
+public sealed record CutterIn(string Cutter, double Rpm) : CourseEvent;

@@ -1,0 +1,13 @@
+using Handwheel.Jobs.Documents;
+
+namespace Handwheel.Jobs.Steps;
+
+/// <summary><c>chamfer hub 0.5 with ch6</c>: a conical cutter along an edge.</summary>
+public sealed record ChamferStep : Step
+{
+    /// <summary>The feature whose upper edge is chamfered.</summary>
+    public required string Feature { get; init; }
+
+    /// <summary>Leg of the chamfer.</summary>
+    public required Typed Wide { get; init; }
+}
