@@ -11,6 +11,12 @@ public sealed record Course
     /// <summary>The job&#39;s title.</summary>
     public required string Title { get; init; }
 
+    /// <summary>The job document&#39;s name, without folders; empty where there is none.</summary>
+    public string JobFile { get; init; } = string.Empty;
+
+    /// <summary>The shop document&#39;s name as the job typed it; empty where there is none.</summary>
+    public string ShopFile { get; init; } = string.Empty;
+
     /// <summary>The unit findings speak.</summary>
     public required LengthUnit Unit { get; init; }
 
