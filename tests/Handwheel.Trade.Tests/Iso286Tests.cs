@@ -32,6 +32,7 @@ public sealed class Iso286Tests
     }
 
     // ISO 286-1: IT6 = 10 i and so on, i = 0.45 D^(1/3) + 0.001 D, D the geometric mean of the band; the table stays within its rounding.
+    // Up to 3 mm the standard rounds up by as much as a sixth.
     [Fact]
     public void Grades_follow_the_tolerance_unit_within_the_standards_rounding()
     {
@@ -44,7 +45,8 @@ public sealed class Iso286Tests
             for (var grade = 5; grade <= 18; grade++)
             {
                 var expected = factors[grade - 5] * unit;
-                Assert.InRange(Iso286.GradeMm(ends[band], grade) * 1000, (expected * 0.93) - 0.5, (expected * 1.07) + 0.5);
+                var most = band == 1 ? 1.17 : 1.07;
+                Assert.InRange(Iso286.GradeMm(ends[band], grade) * 1000, (expected * 0.93) - 0.5, (expected * most) + 0.5);
             }
         }
     }

@@ -10,7 +10,7 @@ internal static class CopperAlloysAndPlastics
         new()
         {
             Name = "free-cutting brass",
-            AlsoCalled = ["cz121", "c360", "c36000", "cuzn39pb3", "cuzn40pb2", "ms58", "360 brass", "brass", "free cutting brass", "free machining brass", "cz120", "cw614n", "leaded brass", "engraving brass", "brass, free-cutting", "cuzn"],
+            AlsoCalled = ["cz121", "c360", "c36000", "cuzn39pb3", "cuzn40pb2", "ms58", "360 brass", "brass", "free cutting brass", "free machining brass", "cz120", "cw614n", "leaded brass", "engraving brass", "brass, free-cutting", "cuzn", "brass & bronze", "brass and bronze", "yellow brass", "hard brass"],
             Group = "brass",
             Density = 8470, ModulusGPa = 97, TensileMPa = 400, YieldMPa = 200, Kc11 = 780, Mc = 0.18,
             Poisson = 0.34, Expansion = 20.5, ShearShare = 0.65,
@@ -55,7 +55,7 @@ internal static class CopperAlloysAndPlastics
         new()
         {
             Name = "bearing bronze",
-            AlsoCalled = ["sae660", "sae 660", "c932", "c93200", "lg2", "rg7", "gunmetal", "leaded bronze", "bronze", "gun metal", "c83600", "cusn12", "brass & bronze"],
+            AlsoCalled = ["sae660", "sae 660", "c932", "c93200", "lg2", "rg7", "gunmetal", "leaded bronze", "bronze", "gun metal", "c83600", "cusn12"],
             Group = "bronze",
             Density = 8900, ModulusGPa = 100, TensileMPa = 250, YieldMPa = 130, Kc11 = 780, Mc = 0.18,
             Poisson = 0.34, Expansion = 18, ShearShare = 0.65,

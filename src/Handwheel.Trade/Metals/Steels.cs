@@ -10,7 +10,7 @@ internal static class Steels
         new()
         {
             Name = "mild steel",
-            AlsoCalled = ["1018", "1020", "low-carbon steel", "low carbon steel", "s235", "s275", "s355", "en3", "crs", "cold rolled", "cold-rolled steel", "cold rolled steel", "cold drawn steel", "a36", "st37", "black mild steel", "bms", "bright mild steel", "ms", "1015", "c15", "steel", "structural steel", "080m15", "070m20", "st52"],
+            AlsoCalled = ["1018", "1020", "low-carbon steel", "low carbon steel", "s235", "s275", "s355", "en3", "crs", "cold rolled", "cold-rolled steel", "cold rolled steel", "cold drawn steel", "a36", "st37", "black mild steel", "bms", "bright mild steel", "ms", "1015", "steel", "structural steel", "080m15", "070m20", "st52"],
             Group = "low-carbon steel",
             Density = 7850, ModulusGPa = 205, TensileMPa = 440, YieldMPa = 370, Kc11 = 1780, Mc = 0.17,
             Poisson = 0.29, Expansion = 11.7, ShearShare = 0.75,
@@ -26,8 +26,16 @@ internal static class Steels
         },
         new()
         {
+            Name = "c15 steel",
+            AlsoCalled = ["c15", "ck15", "c10", "en32", "1.0401", "1.1141"],
+            Group = "low-carbon steel",
+            Density = 7850, ModulusGPa = 205, TensileMPa = 500, YieldMPa = 300, Kc11 = 1820, Mc = 0.22,
+            Poisson = 0.29, Expansion = 11.7, ShearShare = 0.75,
+        },
+        new()
+        {
             Name = "case-hardening steel",
-            AlsoCalled = ["c15", "ck15", "c10", "16mncr5", "8620", "en32", "en36", "18crni6", "20mncr5", "case hardening steel"],
+            AlsoCalled = ["16mncr5", "8620", "en36", "20mncr5", "case hardening steel", "1.7131"],
             Group = "low-carbon steel",
             Density = 7850, ModulusGPa = 205, TensileMPa = 600, YieldMPa = 400, Kc11 = 2100, Mc = 0.26,
             Poisson = 0.29, Expansion = 11.7, ShearShare = 0.75,
@@ -35,7 +43,7 @@ internal static class Steels
         new()
         {
             Name = "medium-carbon steel",
-            AlsoCalled = ["1045", "c45", "ck45", "1040", "en8", "080m40", "1035", "c35", "1050", "medium carbon steel", "e295", "st50"],
+            AlsoCalled = ["1045", "c45", "ck45", "1040", "en8", "080m40", "1035", "c35", "1050", "medium carbon steel", ""],
             Group = "medium-carbon steel",
             Density = 7850, ModulusGPa = 206, TensileMPa = 650, YieldMPa = 400, Kc11 = 2220, Mc = 0.14,
             Poisson = 0.29, Expansion = 11.5, ShearShare = 0.75,
@@ -43,11 +51,27 @@ internal static class Steels
         new()
         {
             Name = "high-carbon steel",
-            AlsoCalled = ["c60", "ck60", "1060", "1080", "1095", "1075", "spring steel", "en9", "high carbon steel", "piano wire", "music wire", "51crv4", "50crv4", "5160"],
+            AlsoCalled = ["c60", "ck60", "1060", "1080", "1095", "1075", "spring steel", "en9", "high carbon steel", "piano wire", "music wire", "5160"],
             Group = "high-carbon steel",
             Density = 7850, ModulusGPa = 206, TensileMPa = 750, YieldMPa = 450, Kc11 = 2130, Mc = 0.18,
             Poisson = 0.29, Expansion = 11.5, ShearShare = 0.75,
             Cautions = [MetalCautions.Worksteel],
+        },
+        new()
+        {
+            Name = "case-hardening nickel steel",
+            AlsoCalled = ["18crni6", "18crnimo7-6", "17crnimo6", "1.6587", "3310"],
+            Group = "alloy steel",
+            Density = 7850, ModulusGPa = 205, TensileMPa = 900, YieldMPa = 650, Kc11 = 2260, Mc = 0.30,
+            Poisson = 0.29, Expansion = 11.7, ShearShare = 0.75,
+        },
+        new()
+        {
+            Name = "e295 steel",
+            AlsoCalled = ["e295", "st50", "st50-2", "1.0050"],
+            Group = "medium-carbon steel",
+            Density = 7850, ModulusGPa = 206, TensileMPa = 530, YieldMPa = 295, Kc11 = 1990, Mc = 0.26,
+            Poisson = 0.29, Expansion = 11.7, ShearShare = 0.75,
         },
         new()
         {
@@ -60,10 +84,36 @@ internal static class Steels
         new()
         {
             Name = "alloy steel",
-            AlsoCalled = ["4140", "42crmo4", "4130", "25crmo4", "34crmo4", "en19", "709m40", "chromoly", "chrome moly", "708m40", "alloy steels"],
+            AlsoCalled = ["4140", "42crmo4", "4130", "25crmo4", "en19", "709m40", "chromoly", "chrome moly", "708m40", "alloy steels"],
             Group = "alloy steel",
             Density = 7850, ModulusGPa = 207, TensileMPa = 750, YieldMPa = 500, Kc11 = 2500, Mc = 0.26,
             Poisson = 0.29, Expansion = 12.3, ShearShare = 0.75,
+        },
+        new()
+        {
+            Name = "chrome-molybdenum steel 34CrMo4",
+            AlsoCalled = ["34crmo4", "1.7220", "4135"],
+            Group = "alloy steel",
+            Density = 7850, ModulusGPa = 207, TensileMPa = 850, YieldMPa = 600, Kc11 = 2240, Mc = 0.21,
+            Poisson = 0.29, Expansion = 12.3, ShearShare = 0.75,
+        },
+        new()
+        {
+            Name = "chrome-vanadium spring steel",
+            AlsoCalled = ["50crv4", "51crv4", "1.8159", "6150"],
+            Group = "alloy steel",
+            Density = 7850, ModulusGPa = 206, TensileMPa = 950, YieldMPa = 700, Kc11 = 2220, Mc = 0.26,
+            Poisson = 0.29, Expansion = 11.5, ShearShare = 0.75,
+            Cautions = [MetalCautions.Worksteel],
+        },
+        new()
+        {
+            Name = "hot-work die steel",
+            AlsoCalled = ["55nicrmov6", "56nicrmov7", "1.2714"],
+            Group = "tool steel",
+            Density = 7850, ModulusGPa = 207, TensileMPa = 800, YieldMPa = 600, Kc11 = 1740, Mc = 0.24,
+            Poisson = 0.29, Expansion = 12, ShearShare = 0.75,
+            Cautions = [MetalCautions.Toolsteel],
         },
         new()
         {
@@ -111,9 +161,17 @@ internal static class Steels
         new()
         {
             Name = "cast steel",
-            AlsoCalled = ["steel casting", "gs45", "gs52", "ge240"],
+            AlsoCalled = ["steel casting", "gs45", "gs-45", "ge240"],
             Group = "cast steel",
-            Density = 7850, ModulusGPa = 205, TensileMPa = 500, YieldMPa = 280, Kc11 = 1700, Mc = 0.17,
+            Density = 7850, ModulusGPa = 205, TensileMPa = 450, YieldMPa = 240, Kc11 = 1600, Mc = 0.17,
+            Poisson = 0.29, Expansion = 11.7, ShearShare = 0.75,
+        },
+        new()
+        {
+            Name = "cast steel GS-52",
+            AlsoCalled = ["gs52", "gs-52", "ge260"],
+            Group = "cast steel",
+            Density = 7850, ModulusGPa = 205, TensileMPa = 520, YieldMPa = 260, Kc11 = 1780, Mc = 0.17,
             Poisson = 0.29, Expansion = 11.7, ShearShare = 0.75,
         },
         new()

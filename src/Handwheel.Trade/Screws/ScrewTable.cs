@@ -1,0 +1,131 @@
+using System.Globalization;
+
+namespace Handwheel.Trade.Screws;
+
+/// <summary>Heads of screws and their pockets.</summary>
+/// <remarks>
+/// Metric: ISO 4762 with DIN 974-1 counterbores, ISO 10642 and ISO 7046 with 90 degree countersinks, ISO 4017 hexagons. Inch: ASME B18.3 (socket, and 82
+/// degree flat socket), B18.6.3 (82 degree flat machine screws), counterbores Machinery's Handbook; B18.2.1 hexagons. From memory unless said.
+/// </remarks>
+public static class ScrewTable
+{
+    private const double No = double.NaN;
+    private static readonly Basis Iso4762 = new("ISO 4762; counterbore DIN 974-1 series 1", Evidence.Memory);
+    private static readonly Basis Iso10642 = new("ISO 10642 (sharp-edged head diameter)", Evidence.Memory);
+    private static readonly Basis Iso7046 = new("ISO 7046 / ISO 2009 (sharp-edged head diameter), ISO 7721", Evidence.Memory);
+    private static readonly Basis Iso4017 = new("ISO 4017 / ISO 272", Evidence.Memory);
+    private static readonly Basis B183 = new("ASME B18.3; counterbore Machinery's Handbook", Evidence.Memory);
+    private static readonly Basis B183Flat = new("ASME B18.3 flat head socket (sharp-edged)", Evidence.Memory);
+    private static readonly Basis B1863 = new("ASME B18.6.3 flat head (sharp-edged)", Evidence.Memory);
+    private static readonly Basis B1821 = new("ASME B18.2.1 hexagon", Evidence.Memory);
+
+    // Size, head, height, key, counterbore.
+    private static readonly double[][] MetricSocket =
+    [
+        [1.6, 3, 1.6, 1.5, 3.5], [2, 3.8, 2, 1.5, 4.4], [2.5, 4.5, 2.5, 2, 5.5], [3, 5.5, 3, 2.5, 6.5], [4, 7, 4, 3, 8], [5, 8.5, 5, 4, 10], [6, 10, 6, 5, 11],
+        [8, 13, 8, 6, 15], [10, 16, 10, 8, 18], [12, 18, 12, 10, 20], [14, 21, 14, 12, 24], [16, 24, 16, 14, 26], [18, 27, 18, 14, 30], [20, 30, 20, 17, 33],
+        [22, 33, 22, 17, 36], [24, 36, 24, 19, 40], [30, 45, 30, 22, 50], [36, 54, 36, 27, 58],
+    ];
+
+    // Size, sharp-edged head, key.
+    private static readonly double[][] MetricFlatSocket =
+        [[3, 6.72, 2], [4, 8.96, 2.5], [5, 11.2, 3], [6, 13.44, 4], [8, 17.92, 5], [10, 22.4, 6], [12, 26.88, 8], [14, 30.8, 10], [16, 33.6, 10], [20, 40.32, 12]];
+
+    private static readonly double[][] MetricFlat =
+        [[1.6, 3.6], [2, 4.4], [2.5, 5.5], [3, 6.3], [3.5, 8.2], [4, 9.4], [5, 10.4], [6, 12.6], [8, 17.3], [10, 20]];
+
+    // Size, flats, height.
+    private static readonly double[][] MetricHex =
+    [
+        [3, 5.5, 2], [4, 7, 2.8], [5, 8, 3.5], [6, 10, 4], [8, 13, 5.3], [10, 16, 6.4], [12, 18, 7.5], [14, 21, 8.8], [16, 24, 10], [18, 27, 11.5], [20, 30, 12.5],
+        [22, 34, 14], [24, 36, 15], [27, 41, 17], [30, 46, 18.7], [36, 55, 22.5],
+    ];
+
+    // Size, head, height, key, counterbore; inches.
+    private static readonly (string Size, double Head, double Height, double Key, double Bore)[] InchSocket =
+    [
+        ("#0", 0.096, 0.060, 0.050, 0.125), ("#1", 0.118, 0.073, 0.0625, 0.15625), ("#2", 0.140, 0.086, 0.078125, 0.1875), ("#3", 0.161, 0.099, 0.078125, 0.21875),
+        ("#4", 0.183, 0.112, 0.09375, 0.21875), ("#5", 0.205, 0.125, 0.09375, 0.25), ("#6", 0.226, 0.138, 0.109375, 0.28125), ("#8", 0.270, 0.164, 0.140625, 0.3125),
+        ("#10", 0.312, 0.190, 0.15625, 0.375), ("1/4", 0.375, 0.250, 0.1875, 0.4375), ("5/16", 0.469, 0.312, 0.25, 0.53125), ("3/8", 0.562, 0.375, 0.3125, 0.625),
+        ("7/16", 0.656, 0.438, 0.375, 0.71875), ("1/2", 0.750, 0.500, 0.375, 0.8125), ("5/8", 0.938, 0.625, 0.5, 1), ("3/4", 1.125, 0.750, 0.625, 1.1875),
+        ("7/8", 1.312, 0.875, 0.75, 1.375), ("1", 1.5, 1, 0.75, 1.625),
+    ];
+
+    private static readonly (string Size, double Head, double Key)[] InchFlatSocket =
+    [
+        ("#0", 0.138, 0.035), ("#1", 0.168, 0.050), ("#2", 0.197, 0.050), ("#3", 0.226, 0.0625), ("#4", 0.255, 0.0625), ("#5", 0.281, 0.078125), ("#6", 0.307, 0.078125),
+        ("#8", 0.359, 0.09375), ("#10", 0.411, 0.125), ("1/4", 0.531, 0.15625), ("5/16", 0.656, 0.1875), ("3/8", 0.781, 0.21875), ("7/16", 0.844, 0.25),
+        ("1/2", 0.938, 0.3125), ("5/8", 1.188, 0.375), ("3/4", 1.438, 0.5),
+    ];
+
+    private static readonly (string Size, double Head)[] InchFlat =
+    [
+        ("#0", 0.119), ("#1", 0.146), ("#2", 0.172), ("#3", 0.199), ("#4", 0.225), ("#5", 0.252), ("#6", 0.279), ("#8", 0.332), ("#10", 0.385), ("#12", 0.438),
+        ("1/4", 0.507), ("5/16", 0.635), ("3/8", 0.762), ("7/16", 0.812), ("1/2", 0.875),
+    ];
+
+    private static readonly (string Size, double Flats, double Height)[] InchHex =
+    [
+        ("1/4", 0.4375, 0.163), ("5/16", 0.5, 0.211), ("3/8", 0.5625, 0.243), ("7/16", 0.625, 0.291), ("1/2", 0.75, 0.323), ("9/16", 0.8125, 0.371), ("5/8", 0.9375, 0.403),
+        ("3/4", 1.125, 0.483), ("7/8", 1.3125, 0.563), ("1", 1.5, 0.627),
+    ];
+
+    /// <summary>Every head.</summary>
+    public static IReadOnlyList<ScrewHead> All { get; } = [.. Metric(), .. Imperial()];
+
+    /// <summary>The heads of a size.</summary>
+    /// <param name="size">M5, #10, 1/4.</param>
+    /// <returns>Heads, none where the size is not in the tables.</returns>
+    public static IReadOnlyList<ScrewHead> Of(string size) => [.. All.Where(h => string.Equals(h.Size, size, StringComparison.OrdinalIgnoreCase))];
+
+    private static IEnumerable<ScrewHead> Metric()
+    {
+        foreach (var r in MetricSocket)
+        {
+            var over = r[0] < 8 ? 0.4 : r[0] <= 20 ? 0.6 : 0.8;
+            yield return new ScrewHead(Name(r[0]), "socket head cap", r[1], r[2], r[3], r[4], r[2] + over, No, Iso4762);
+        }
+
+        foreach (var r in MetricFlatSocket)
+        {
+            yield return new ScrewHead(Name(r[0]), "flat socket", r[1], No, r[2], r[1], No, 90, Iso10642);
+        }
+
+        foreach (var r in MetricFlat)
+        {
+            yield return new ScrewHead(Name(r[0]), "flat slotted or crosshead", r[1], No, No, r[1], No, 90, Iso7046);
+        }
+
+        foreach (var r in MetricHex)
+        {
+            yield return new ScrewHead(Name(r[0]), "hexagon", r[1], r[2], r[1], No, No, No, Iso4017);
+        }
+    }
+
+    private static IEnumerable<ScrewHead> Imperial()
+    {
+        foreach (var r in InchSocket)
+        {
+            yield return new ScrewHead(r.Size, "socket head cap", Mm(r.Head), Mm(r.Height), Mm(r.Key), Mm(r.Bore), Mm(r.Height), No, B183);
+        }
+
+        foreach (var r in InchFlatSocket)
+        {
+            yield return new ScrewHead(r.Size, "flat socket", Mm(r.Head), No, Mm(r.Key), Mm(r.Head), No, 82, B183Flat);
+        }
+
+        foreach (var r in InchFlat)
+        {
+            yield return new ScrewHead(r.Size, "flat slotted or crosshead", Mm(r.Head), No, No, Mm(r.Head), No, 82, B1863);
+        }
+
+        foreach (var r in InchHex)
+        {
+            yield return new ScrewHead(r.Size, "hexagon", Mm(r.Flats), Mm(r.Height), Mm(r.Flats), No, No, No, B1821);
+        }
+    }
+
+    private static string Name(double size) => "M" + size.ToString(CultureInfo.InvariantCulture);
+
+    private static double Mm(double inches) => inches * 25.4;
+}
