@@ -1,0 +1,142 @@
+namespace Handwheel.Solids.Cutters;
+
+// One monotone layer of a solid of revolution: rho <= r(z) for z in Z0..Z1, r straight (a quadric A + B z + C z^2 for r^2) or circular.
+internal sealed class Slab
+{
+    internal required double Z0 { get; init; }
+
+    internal required double Z1 { get; init; }
+
+    internal required double R0 { get; init; }
+
+    internal required double R1 { get; init; }
+
+    // r(z)^2 = A + B z + C z^2 for straight pieces and balls.
+    internal double A { get; init; }
+
+    internal double B { get; init; }
+
+    internal double C { get; init; }
+
+    // Circular with its centre off the axis, or bulging inwards: not a quadric.
+    internal bool IsTorus { get; init; }
+
+    internal double CentreRadius { get; init; }
+
+    internal double CentreZ { get; init; }
+
+    internal double ArcRadius { get; init; }
+
+    internal bool Bulges { get; init; }
+
+    internal double Inner0 { get; init; }
+
+    internal double Inner1 { get; init; }
+
+    // Faces of the slab: Face outer side, +1 bottom, +2 top, +3 inner side.
+    internal int Face { get; init; }
+
+    internal bool IsHollow => Inner0 > 0 || Inner1 > 0;
+
+    internal bool IsConvex => !IsHollow && (!IsTorus || Bulges);
+
+    internal double GreatestRadius => Math.Max(R0, R1);
+
+    internal double RadiusAt(double z)
+    {
+        if (IsTorus || C == -1)
+        {
+            var h = z - CentreZ;
+            var x = Math.Sqrt(Math.Max(0, (ArcRadius - h) * (ArcRadius + h)));
+            return Bulges ? CentreRadius + x : CentreRadius - x;
+        }
+
+        return R0 == R1 ? R0 : R0 + ((R1 - R0) * ((z - Z0) / (Z1 - Z0)));
+    }
+
+    internal double InnerAt(double z) => Inner0 == Inner1 ? Inner0 : Inner0 + ((Inner1 - Inner0) * ((z - Z0) / (Z1 - Z0)));
+
+    // dr/dz at a height; infinite at a pole.
+    internal double SlopeAt(double z)
+    {
+        if (IsTorus || C == -1)
+        {
+            var h = z - CentreZ;
+            var x = Math.Sqrt(Math.Max(0, (ArcRadius - h) * (ArcRadius + h)));
+            return (Bulges ? -h : h) / x;
+        }
+
+        return (R1 - R0) / (Z1 - Z0);
+    }
+
+    // An inward arc as frusta that stay within a distance of it: the sagitta of a chord over angle a is R (1 - cos(a/2)).
+    internal IEnumerable<Slab> InChords(double error)
+    {
+        if (!IsTorus || Bulges)
+        {
+            yield return this;
+            yield break;
+        }
+
+        double a0 = Math.Asin(Math.Clamp((Z0 - CentreZ) / ArcRadius, -1, 1)), a1 = Math.Asin(Math.Clamp((Z1 - CentreZ) / ArcRadius, -1, 1));
+        var step = 2 * Math.Acos(1 - (Math.Min(error, ArcRadius) / ArcRadius));
+        var n = (int)Math.Clamp(Math.Ceiling((a1 - a0) / step), 1, 100_000);
+        for (var i = 0; i < n; i++)
+        {
+            double low = i == 0 ? Z0 : CentreZ + (ArcRadius * Math.Sin(a0 + ((a1 - a0) * i / n)));
+            double high = i == n - 1 ? Z1 : CentreZ + (ArcRadius * Math.Sin(a0 + ((a1 - a0) * (i + 1) / n)));
+            double r0 = RadiusAt(low), r1 = RadiusAt(high), k = (r1 - r0) / (high - low), r = r0 - (k * low);
+            yield return new Slab { Z0 = low, Z1 = high, R0 = r0, R1 = r1, A = r * r, B = 2 * r * k, C = k * k, Face = Face };
+        }
+    }
+
+    internal static Slab[] Of(IReadOnlyList<ProfilePiece> pieces, bool cuttingOnly)
+    {
+        var slabs = new List<Slab>();
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            var p = pieces[i];
+            if (cuttingOnly && !p.Cuts)
+            {
+                continue;
+            }
+
+            if (p.IsArc && p.Z0 < p.CentreZ && p.CentreZ < p.Z1)
+            {
+                slabs.Add(Of(p, p.Z0, p.CentreZ, i * 4));
+                slabs.Add(Of(p, p.CentreZ, p.Z1, i * 4));
+            }
+            else
+            {
+                slabs.Add(Of(p, p.Z0, p.Z1, i * 4));
+            }
+        }
+
+        return [.. slabs];
+    }
+
+    private static Slab Of(ProfilePiece p, double z0, double z1, int face)
+    {
+        var k = p.IsArc ? 0 : (p.Radius1 - p.Radius0) / (p.Z1 - p.Z0);
+        var r = p.Radius0 - (k * p.Z0);
+        var ball = p is { IsArc: true, Bulges: true, CentreRadius: 0 };
+        return new Slab
+        {
+            Z0 = z0,
+            Z1 = z1,
+            R0 = p.RadiusAt(z0),
+            R1 = p.RadiusAt(z1),
+            A = ball ? (p.ArcRadius * p.ArcRadius) - (p.CentreZ * p.CentreZ) : r * r,
+            B = ball ? 2 * p.CentreZ : 2 * r * k,
+            C = ball ? -1 : k * k,
+            IsTorus = p.IsArc && !ball,
+            CentreRadius = p.CentreRadius,
+            CentreZ = p.CentreZ,
+            ArcRadius = p.ArcRadius,
+            Bulges = p.Bulges,
+            Inner0 = p.IsHollow ? p.InnerAt(z0) : 0,
+            Inner1 = p.IsHollow ? p.InnerAt(z1) : 0,
+            Face = face,
+        };
+    }
+}
