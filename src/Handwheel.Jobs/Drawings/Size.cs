@@ -18,6 +18,12 @@ public sealed record Size
     /// <summary>The second feature of a distance or an angle.</summary>
     public string? Other { get; init; }
 
+    /// <summary>The face of the first feature a distance is taken from: <c>top</c>, <c>bottom</c>, <c>left</c>, <c>right</c>, <c>near</c>, <c>far</c>; for a cone&#39;s across the end it is taken at; null: its axis.</summary>
+    public string? Face { get; init; }
+
+    /// <summary>The face of the second feature; null: its axis.</summary>
+    public string? OtherFace { get; init; }
+
     /// <summary>The direction of a distance: <c>x</c>, <c>y</c>, <c>z</c>; null for the straight distance.</summary>
     public string? Along { get; init; }
 

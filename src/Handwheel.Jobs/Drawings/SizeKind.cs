@@ -32,4 +32,7 @@ public enum SizeKind
 
     /// <summary>How far an axis may lie from its place: the diameter of a disc.</summary>
     Position,
+
+    /// <summary>The inner diameter of a ring, two-point through the axis.</summary>
+    Bore,
 }

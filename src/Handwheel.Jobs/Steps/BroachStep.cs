@@ -10,4 +10,7 @@ public sealed record BroachStep : Step
 
     /// <summary>The height pushed to; null: the feature&#39;s own.</summary>
     public Typed? To { get; init; }
+
+    /// <summary>Whether <c>through</c> was typed.</summary>
+    public bool Through { get; init; }
 }

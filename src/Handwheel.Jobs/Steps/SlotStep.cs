@@ -11,6 +11,9 @@ public sealed record SlotStep : Step
     /// <summary>The height cut down to; null: the feature&#39;s own.</summary>
     public Typed? To { get; init; }
 
+    /// <summary>Whether <c>through</c> was typed.</summary>
+    public bool Through { get; init; }
+
     /// <summary>Depth of one pass.</summary>
     public Typed? PerPass { get; init; }
 

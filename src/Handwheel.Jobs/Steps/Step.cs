@@ -21,6 +21,9 @@ public abstract record Step
     /// <summary>The cutter&#39;s name; null where the line names none (zero, measure, spot with the shop&#39;s only spotting drill is filled in by the reader).</summary>
     public string? Cutter { get; init; }
 
+    /// <summary>The spindle speed asked for, turns a minute (<c>at 900 rpm</c>); null: as cutter, metal and machine ask.</summary>
+    public Typed? Speed { get; init; }
+
     /// <summary>Where the cutter&#39;s name stands.</summary>
     public SourceSpan? CutterWhere { get; init; }
 }

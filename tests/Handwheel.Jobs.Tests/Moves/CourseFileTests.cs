@@ -43,7 +43,7 @@ public sealed class CourseFileTests
                         [
                             new CutterIn("em10", 900),
                             new TouchOff { Axis = Axis.Z, On = "metal", Surface = "bar top", At = new Place3(1, 2, 0), With = "em10", Paper = 0.05, SetTo = number },
-                            new Move { Number = 1, To = new Reading(number, 1 / 3.0, -0.0, 357.98333333333335), Cutting = true, Feed = 54, Locked = [Axis.Y, Axis.T] },
+                            new Move { Number = 1, To = new Handwheel.Jobs.Moves.Reading(number, 1 / 3.0, -0.0, 357.98333333333335), Cutting = true, Feed = 54, Locked = [Axis.Y, Axis.T] },
                             new Measured("hub across", number, Corrects: true),
                         ],
                     },

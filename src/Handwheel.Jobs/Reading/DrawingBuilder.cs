@@ -1,0 +1,91 @@
+using Handwheel.Jobs.Drawings;
+using Handwheel.Quantities;
+using Handwheel.Solids.Geometry;
+
+namespace Handwheel.Jobs.Reading;
+
+// Makes the drawing of what was read: features with their limits and places, and every size.
+internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, DrawingWorker worker)
+{
+    private readonly Dictionary<FeatureDraft, Feature> built = [];
+
+    public Drawing Build(IReadOnlyList<SizeDraft> sizes)
+    {
+        var shapes = new ShapeBuilder(bag, worker);
+        foreach (var draft in names.All.Where(f => !f.Through))
+        {
+            Add(draft, shapes, null);
+        }
+
+        var extent = Extents.Of(built.Values);
+        foreach (var draft in names.All.Where(f => f.Through))
+        {
+            Add(draft, shapes, extent);
+        }
+
+        var checks = new SizeBuilder(bag, worker);
+        var stated = sizes.Where(s => built.ContainsKey(s.Feature)).Select(checks.Build).OfType<Size>().ToList();
+        var typed = names.All.Where(built.ContainsKey).SelectMany(f => checks.Left(f, true));
+        var left = names.All.Where(built.ContainsKey).SelectMany(f => checks.Left(f, false));
+        return new Drawing
+        {
+            Features = [.. names.All.Where(built.ContainsKey).Select(f => built[f])],
+            Sizes = [.. stated, .. typed, .. left],
+            Others = worker.Others?.ToLimits(),
+        };
+    }
+
+    private void Add(FeatureDraft draft, ShapeBuilder shapes, (Point3 Least, Point3 Most)? extent)
+    {
+        if (draft.Broken || bag.Full || shapes.Shape(draft) is not { } shape || Ends(draft, extent) is not { } ends)
+        {
+            return;
+        }
+
+        var places = draft.Shape is ShapeForm.Tangent or ShapeForm.Outline && draft.At is null && !draft.Typed.ContainsKey(Measure.X)
+            ? new PlaceBuilder(bag, worker).Places(draft, new Point2(0, 0), Inherited(draft))
+            : worker.Centre(draft) is { } centre ? new PlaceBuilder(bag, worker).Places(draft, centre, Inherited(draft)) : null;
+        if (places is null || draft.Broken)
+        {
+            return;
+        }
+
+        built[draft] = new Feature
+        {
+            Name = draft.Name,
+            Where = draft.Where,
+            IsCut = draft.IsCut,
+            Shape = shape,
+            Centre = places[0].Centre,
+            Places = places,
+            From = ends.From,
+            To = ends.To,
+            Through = draft.Through,
+            View = draft.View,
+            PointAngle = draft.Shape == ShapeForm.Cone ? null : worker.Evaluator.TypedAngle(draft.Point)?.Value,
+            Thread = draft.Thread,
+        };
+    }
+
+    // A feature at another one stands at all its places.
+    private IReadOnlyList<Place>? Inherited(FeatureDraft draft) =>
+        draft.At is { } at && draft.Repeat is null ? built.TryGetValue(at, out var feature) ? feature.Places : null : null;
+
+    private (Limits From, Limits To)? Ends(FeatureDraft draft, (Point3 Least, Point3 Most)? extent)
+    {
+        if (draft.Through)
+        {
+            var (least, most) = extent ?? default;
+            var (from, to) = draft.View switch { View.Front => (least.Y, most.Y), View.Right => (least.X, most.X), _ => (least.Z, most.Z) };
+            return (new Limits(from, from, from), new Limits(to, to, to));
+        }
+
+        if (worker.LimitsOf(draft, Measure.High, draft.Where) is null)
+        {
+            return null;
+        }
+
+        return worker.LimitsOf(draft, Measure.Bottom, draft.Where) is { } bottom && worker.LimitsOf(draft, Measure.Top, draft.Where) is { } top
+            ? (bottom.ToLimits(), top.ToLimits()) : null;
+    }
+}

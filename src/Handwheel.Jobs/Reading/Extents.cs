@@ -1,0 +1,97 @@
+using Handwheel.Jobs.Drawings;
+using Handwheel.Solids.Geometry;
+
+namespace Handwheel.Jobs.Reading;
+
+/// <summary>The box round a drawing's added solids, part frame, nominal.</summary>
+internal static class Extents
+{
+    // Null where nothing is added.
+    public static (Point3 Least, Point3 Most)? Of(IEnumerable<Feature> features)
+    {
+        var known = features.ToDictionary(f => f.Name, StringComparer.Ordinal);
+        (Point3 Least, Point3 Most)? box = null;
+        foreach (var feature in known.Values.Where(f => !f.IsCut))
+        {
+            if (Plan(feature, known) is var (low, high))
+            {
+                var one = InPart(feature, low, high);
+                box = box is null ? one : Joined(box.Value, one);
+            }
+        }
+
+        return box;
+    }
+
+    // The rectangle round a feature in its own plan, all places.
+    public static (Point2 Low, Point2 High)? Plan(Feature feature, IReadOnlyDictionary<string, Feature> known)
+    {
+        if (feature.Shape is TangentShape tangent)
+        {
+            return known.TryGetValue(tangent.First, out var a) && known.TryGetValue(tangent.Second, out var b)
+                && Plan(a, known) is { } first && Plan(b, known) is { } second ? Joined(first, second) : null;
+        }
+
+        (Point2 Low, Point2 High)? box = null;
+        var points = Points(feature.Shape);
+        var round = Round(feature.Shape);
+        foreach (var place in feature.Places)
+        {
+            foreach (var point in points)
+            {
+                var p = Placed(point, place);
+                var one = (new Point2(p.X - round, p.Y - round), new Point2(p.X + round, p.Y + round));
+                box = box is null ? one : Joined(box.Value, one);
+            }
+        }
+
+        return box;
+    }
+
+    // Points whose hull, grown by the round, covers the shape.
+    private static IReadOnlyList<Point2> Points(FeatureShape shape) => shape switch
+    {
+        BlockShape b => [.. Corners(b.Wide.Nominal / 2, b.Deep.Nominal / 2).Select(p => Turned(p, b.Turn))],
+        SlotShape s => [.. Ends((s.Long.Nominal - s.Wide.Nominal) / 2).Select(p => Turned(p, s.Turn))],
+        PolygonShape p => [.. Enumerable.Range(0, p.Sides).Select(i => Turned(
+            new Point2(p.AcrossFlats.Nominal / 2 / Math.Cos(Math.PI / p.Sides), 0), p.Turn + (Math.PI * ((2 * i) + 1) / p.Sides)))],
+        OutlineShape o => [.. o.Corners.Select(c => c.At)],
+        _ => [new Point2(0, 0)],
+    };
+
+    private static double Round(FeatureShape shape) => shape switch
+    {
+        RoundShape r => r.Across.Nominal / 2,
+        RingShape r => r.Across.Nominal / 2,
+        SlotShape s => s.Wide.Nominal / 2,
+        ConeShape c => Math.Max(c.AcrossLow.Nominal, c.AcrossHigh.Nominal) / 2,
+        _ => 0,
+    };
+
+    private static IEnumerable<Point2> Corners(double x, double y) => [new(-x, -y), new(x, -y), new(x, y), new(-x, y)];
+
+    private static IEnumerable<Point2> Ends(double half) => [new(-half, 0), new(half, 0)];
+
+    private static Point2 Turned(Point2 p, double angle) =>
+        new((p.X * Math.Cos(angle)) - (p.Y * Math.Sin(angle)), (p.X * Math.Sin(angle)) + (p.Y * Math.Cos(angle)));
+
+    private static Point2 Placed(Point2 p, Place place)
+    {
+        var turned = Turned(place.Mirrored ? new Point2(-p.X, p.Y) : p, place.Turn);
+        return new Point2(place.Centre.X + turned.X, place.Centre.Y + turned.Y);
+    }
+
+    private static (Point3 Least, Point3 Most) InPart(Feature f, Point2 low, Point2 high) => f.View switch
+    {
+        View.Front => (new Point3(low.X, f.From.Nominal, low.Y), new Point3(high.X, f.To.Nominal, high.Y)),
+        View.Right => (new Point3(f.From.Nominal, low.X, low.Y), new Point3(f.To.Nominal, high.X, high.Y)),
+        _ => (new Point3(low.X, low.Y, f.From.Nominal), new Point3(high.X, high.Y, f.To.Nominal)),
+    };
+
+    private static (Point3 Least, Point3 Most) Joined((Point3 Least, Point3 Most) a, (Point3 Least, Point3 Most) b) => (
+        new Point3(Math.Min(a.Least.X, b.Least.X), Math.Min(a.Least.Y, b.Least.Y), Math.Min(a.Least.Z, b.Least.Z)),
+        new Point3(Math.Max(a.Most.X, b.Most.X), Math.Max(a.Most.Y, b.Most.Y), Math.Max(a.Most.Z, b.Most.Z)));
+
+    private static (Point2 Low, Point2 High) Joined((Point2 Low, Point2 High) a, (Point2 Low, Point2 High) b) => (
+        new Point2(Math.Min(a.Low.X, b.Low.X), Math.Min(a.Low.Y, b.Low.Y)), new Point2(Math.Max(a.High.X, b.High.X), Math.Max(a.High.Y, b.High.Y)));
+}

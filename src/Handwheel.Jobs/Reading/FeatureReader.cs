@@ -1,0 +1,418 @@
+using Handwheel.Jobs.Findings;
+
+namespace Handwheel.Jobs.Reading;
+
+// Reads a feature's line: name, shape, place, ends and what else stands in it.
+internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
+{
+    public static readonly string[] ShapeWords =
+    [
+        "cut", "round", "hole", "ring", "block", "slot", "square", "triangle", "pentagon", "hexagon", "hex", "octagon", "polygon", "cone", "tangent", "outline",
+        "countersink", "counterbore",
+    ];
+
+    private const string ClauseMend =
+        "After its shape a feature has: at, from .. to, through, .. deep from, .. high from, sides along, along, turned, seen from, point, thread, .. on circle, row of, grid of, mirrored.";
+
+    // The name: the words before the first shape word. Null with a finding where no shape stands.
+    public static FeatureDraft Declare(Cursor c)
+    {
+        var tokens = c.Statement.Tokens;
+        var end = 1;
+        while (end < tokens.Count && !ShapeWords.Contains(tokens[end].Text.ToLowerInvariant()))
+        {
+            end++;
+        }
+
+        var found = end < tokens.Count;
+        var words = found ? end : 1;
+        c.At = words;
+        return new FeatureDraft(FeatureNames.Name(tokens.Take(words)), c.Statement.Where, c.Statement.SpanOf(0, words - 1)) { Broken = !found };
+    }
+
+    public void Read(Cursor c, FeatureDraft feature)
+    {
+        if (feature.Broken)
+        {
+            var read = c.Peek()?.Text ?? string.Empty;
+            c.Fail(FindingCatalogue.UnknownWord(c.Here, read, "the shape of a feature", Nearest.To(read, ShapeWords), "A feature is 'name shape ...', such as 'hub round 10 at 0, 0 from -12 to 0'; " + Nearest.Listed("shapes", ShapeWords)));
+            return;
+        }
+
+        feature.IsCut = c.Take("cut");
+        var read1 = Shape(c, feature);
+        while (read1 && !c.AtEnd)
+        {
+            c.SkipCommas();
+            read1 = c.AtEnd || Clause(c, feature);
+        }
+
+        Complete(c, feature);
+        feature.Broken = c.Failed;
+    }
+
+    private bool Shape(Cursor c, FeatureDraft feature)
+    {
+        var word = c.TakeAny(ShapeWords);
+        switch (word)
+        {
+            case "round" or "hole" or "counterbore":
+                feature.IsCut = feature.IsCut || word != "round";
+                return Form(feature, ShapeForm.Round) && Sized(c, feature, Measure.Across, "its diameter");
+            case "ring":
+                return Form(feature, ShapeForm.Ring) && Sized(c, feature, Measure.Across, "its outer diameter")
+                    && c.Expect("bore", "A ring is 'ring 20 bore 10'.") && Sized(c, feature, Measure.Bore, "its inner diameter");
+            case "block" or "slot":
+                return Form(feature, word == "block" ? ShapeForm.Block : ShapeForm.Slot) && LongByWide(c, feature);
+            default:
+                return Further(c, feature, word);
+        }
+    }
+
+    private bool Further(Cursor c, FeatureDraft feature, string? word) => word switch
+    {
+        "cone" => Form(feature, ShapeForm.Cone) && Sized(c, feature, Measure.AcrossBottom, "the diameter of its lower end")
+            && c.Expect("to", "A cone is 'cone 10 to 6': the diameter below, then above.") && Sized(c, feature, Measure.AcrossTop, "the diameter of its upper end"),
+        "countersink" => Countersink(c, feature),
+        "tangent" => Tangent(c, feature),
+        "outline" => Form(feature, ShapeForm.Outline) && new OutlineReader(numbers).Read(c, feature),
+        _ => Polygon(c, feature, word),
+    };
+
+    private static bool Form(FeatureDraft feature, ShapeForm form)
+    {
+        feature.Shape = form;
+        return true;
+    }
+
+    private bool Sized(Cursor c, FeatureDraft feature, Measure measure, string expected)
+    {
+        if (numbers.Take(c, expected) is not { } number)
+        {
+            return false;
+        }
+
+        feature.Typed[measure] = (number, numbers.TakeLimits(c, false));
+        return !c.Failed;
+    }
+
+    // block 20 by 10, or 20 long, 10 wide in either order.
+    private bool LongByWide(Cursor c, FeatureDraft feature)
+    {
+        for (var i = 0; i < 2; i++)
+        {
+            if (numbers.Take(c, i == 0 ? "its length" : "its width") is not { } number)
+            {
+                return false;
+            }
+
+            var limits = numbers.TakeLimits(c, false);
+            var worded = c.TakeAny("long", "wide");
+            var measure = worded is null ? i == 0 ? Measure.Long : Measure.Wide : worded == "long" ? Measure.Long : Measure.Wide;
+            feature.Typed[measure] = (number, limits);
+            if (i == 0 && !c.Take("by") && !c.Take(","))
+            {
+                c.Fail("'by' and its width", "A block or a slot is '20 by 10' (long by wide) or '20 long, 10 wide'.");
+            }
+        }
+
+        if (!c.Failed && !(feature.Typed.ContainsKey(Measure.Long) && feature.Typed.ContainsKey(Measure.Wide)))
+        {
+            c.Fail("one length and one width", "Write '20 long, 10 wide'.");
+        }
+
+        return !c.Failed;
+    }
+
+    private bool Polygon(Cursor c, FeatureDraft feature, string? word)
+    {
+        feature.Shape = ShapeForm.Polygon;
+        feature.Sides = word switch { "square" => 4, "triangle" => 3, "pentagon" => 5, "hexagon" or "hex" => 6, "octagon" => 8, _ => 0 };
+        if (word is null)
+        {
+            c.Fail("a shape", Nearest.Listed("Shapes", ShapeWords));
+            return false;
+        }
+
+        if (feature.Sides == 0 && !PolygonSides(c, feature))
+        {
+            return false;
+        }
+
+        if (!Sized(c, feature, Measure.Flats, "its size across flats"))
+        {
+            return false;
+        }
+
+        feature.OverCorners = c.TakeAny("across flats", "across corners") == "across corners";
+        return true;
+    }
+
+    private bool PolygonSides(Cursor c, FeatureDraft feature)
+    {
+        _ = c.Take("of");
+        if (Counts.Take(c, 3, 100, "how many sides it has") is not { } sides || !c.Expect("sides", "A polygon is 'polygon of 8 sides, 12 across flats'."))
+        {
+            return false;
+        }
+
+        feature.Sides = sides;
+        c.SkipCommas();
+        return true;
+    }
+
+    private bool Countersink(Cursor c, FeatureDraft feature)
+    {
+        feature.IsCut = true;
+        feature.Shape = ShapeForm.Cone;
+        if (!Sized(c, feature, Measure.AcrossTop, "its diameter at the face"))
+        {
+            return false;
+        }
+
+        _ = c.TakeAny("by", ",");
+        feature.Point = numbers.Take(c, "its angle, such as 90 deg");
+        return feature.Point is not null;
+    }
+
+    private bool Tangent(Cursor c, FeatureDraft feature)
+    {
+        feature.Shape = ShapeForm.Tangent;
+        const string mend = "A tangent outline is 'tangent to hub and eye', two rounds of the drawing.";
+        if (!c.Expect("to", mend) || names.Take(c) is not { } first || !c.Expect("and", mend) || names.Take(c) is not { } second)
+        {
+            return false;
+        }
+
+        feature.Rounds = (first, second);
+        return true;
+    }
+
+    private bool Clause(Cursor c, FeatureDraft feature) =>
+        c.TakeAny("at", "from", "through", "down from") is { } ends ? Standing(c, feature, ends)
+        : c.TakeAny("sides along", "corners along", "along", "turned", "seen from") is { } turning ? Turned(c, feature, turning)
+        : c.TakeAny("point", "thread", "tapped") is { } hole ? Hole(c, feature, hole)
+        : c.TakeAny("row of", "grid of", "mirrored across", "in a", "in") is { } repeat ? Repeated(c, feature, repeat)
+        : Numbered(c, feature);
+
+    private bool Standing(Cursor c, FeatureDraft feature, string word) => word switch
+    {
+        "at" => Place(c, feature),
+        "from" => Sized(c, feature, Measure.Bottom, "its lower end") && c.Expect("to", "Ends are 'from -12 to 0', the lower first.") && Sized(c, feature, Measure.Top, "its upper end"),
+        "down from" => Sized(c, feature, Measure.Top, "the height of its face"),
+        _ => feature.Through = true,
+    };
+
+    private bool Turned(Cursor c, FeatureDraft feature, string word) => word switch
+    {
+        "sides along" => Direction(c, feature, feature.Shape == ShapeForm.Polygon ? 90 : 0),
+        "corners along" => Direction(c, feature, feature.Sides == 0 ? 0 : 180d / feature.Sides),
+        "along" => Direction(c, feature, 0),
+        "turned" => (feature.Turn = numbers.Take(c, "an angle")) is not null,
+        _ => View(c, feature),
+    };
+
+    private bool Hole(Cursor c, FeatureDraft feature, string word) =>
+        word == "point" ? (feature.Point = numbers.Take(c, "the included angle of its point")) is not null : Thread(c, feature);
+
+    private bool Repeated(Cursor c, FeatureDraft feature, string word) => word switch
+    {
+        "row of" => Row(c, feature),
+        "grid of" => Grid(c, feature),
+        "mirrored across" => Mirror(c, feature),
+        _ => true,
+    };
+
+    // 6 deep from 0, 5 high from -12, 6 on circle 30.
+    private bool Numbered(Cursor c, FeatureDraft feature)
+    {
+        if (!numbers.Sees(c))
+        {
+            c.Fail("'at', 'from', 'through' or another clause of a feature", ClauseMend);
+            return false;
+        }
+
+        var start = c.At;
+        if (numbers.Take(c, "a number") is not { } number)
+        {
+            return false;
+        }
+
+        if (c.TakeAny("on circle", "on a circle", "places on circle") is not null)
+        {
+            c.At = start;
+            return Circle(c, feature);
+        }
+
+        var limits = numbers.TakeLimits(c, false);
+        var word = c.TakeAny("deep", "high");
+        if (word is null || !c.Expect("from", "Write '6 deep from 0' or '5 high from -12'."))
+        {
+            c.Fail("'deep from', 'high from' or 'on circle'", ClauseMend);
+            return false;
+        }
+
+        feature.Typed[Measure.High] = (number, limits);
+        return Sized(c, feature, word == "deep" ? Measure.Top : Measure.Bottom, "the face it starts in");
+    }
+
+    private bool Place(Cursor c, FeatureDraft feature)
+    {
+        if (!numbers.Sees(c))
+        {
+            return (feature.At = names.Take(c)) is not null;
+        }
+
+        if (numbers.Take(c, "X of its centre") is not { } x || !c.Expect(",", "A place is 'at 28, 0' or 'at hub'.") || numbers.Take(c, "Y of its centre") is not { } y)
+        {
+            return false;
+        }
+
+        feature.Typed[Measure.X] = (x, null);
+        feature.Typed[Measure.Y] = (y, null);
+        return true;
+    }
+
+    private static bool Direction(Cursor c, FeatureDraft feature, double degrees)
+    {
+        var axis = c.TakeAny("x", "y");
+        if (axis is null)
+        {
+            c.Fail("x or y", "Write 'along x', 'along y', or 'turned 30 deg'.");
+            return false;
+        }
+
+        feature.TurnByWord = degrees + (axis == "y" ? 90 : 0);
+        return true;
+    }
+
+    private static bool View(Cursor c, FeatureDraft feature)
+    {
+        _ = c.Take("the");
+        var side = c.TakeAny("top", "above", "front", "right");
+        if (side is null)
+        {
+            c.Fail("top, front or right", "A feature is seen from the top (as usual), from the front or from the right.");
+            return false;
+        }
+
+        feature.View = side switch { "front" => Drawings.View.Front, "right" => Drawings.View.Right, _ => Drawings.View.Top };
+        return true;
+    }
+
+    private static bool Thread(Cursor c, FeatureDraft feature)
+    {
+        if (ThreadWords.Take(c) is not { } thread)
+        {
+            return false;
+        }
+
+        feature.Thread = thread;
+        return true;
+    }
+
+    private bool Circle(Cursor c, FeatureDraft feature)
+    {
+        if (Counts.Take(c, 1, ReadingLimits.Places, "how many places") is not { } count)
+        {
+            return false;
+        }
+
+        _ = c.TakeAny("on circle", "on a circle", "places on circle");
+        if (numbers.Take(c, "the circle's diameter") is not { } across)
+        {
+            return false;
+        }
+
+        TypedNumber? first = null;
+        var start = c.At;
+        c.SkipCommas();
+        if (c.Take("first at"))
+        {
+            first = numbers.Take(c, "the angle of the first place");
+        }
+        else
+        {
+            c.At = start;
+        }
+
+        feature.Repeat = new RepeatDraft("circle", count, 1, across, null, first);
+        return !c.Failed;
+    }
+
+    private bool Row(Cursor c, FeatureDraft feature)
+    {
+        const string mend = "A row is 'row of 4, 10 apart along x'.";
+        if (Counts.Take(c, 1, ReadingLimits.Places, "how many places") is not { } count)
+        {
+            return false;
+        }
+
+        c.SkipCommas();
+        if (numbers.Take(c, "how far they are apart") is not { } pitch || !c.Expect("apart", mend) || !c.Expect("along", mend))
+        {
+            return false;
+        }
+
+        var axis = c.TakeAny("x", "y");
+        var direction = axis is null ? numbers.Take(c, "x, y or an angle") : null;
+        feature.Repeat = new RepeatDraft(axis == "y" ? "column" : "row", count, 1, pitch, null, direction);
+        return !c.Failed;
+    }
+
+    private bool Grid(Cursor c, FeatureDraft feature)
+    {
+        const string mend = "A grid is 'grid of 3 by 2, 10 by 15 apart'.";
+        if (Counts.Take(c, 1, ReadingLimits.Places, "how many along x") is not { } along || !c.Expect("by", mend)
+            || Counts.Take(c, 1, ReadingLimits.Places / along, "how many along y") is not { } across)
+        {
+            return false;
+        }
+
+        c.SkipCommas();
+        if (numbers.Take(c, "how far apart along x") is not { } pitch || !c.Expect("by", mend)
+            || numbers.Take(c, "how far apart along y") is not { } other || !c.Expect("apart", mend))
+        {
+            return false;
+        }
+
+        feature.Repeat = new RepeatDraft("grid", along, across, pitch, other, null);
+        return true;
+    }
+
+    private static bool Mirror(Cursor c, FeatureDraft feature)
+    {
+        if (c.TakeAny("x and y", "x", "y") is not { } axis)
+        {
+            c.Fail("x, y or 'x and y'", "Write 'mirrored across x' for its image on the other side of the X axis.");
+            return false;
+        }
+
+        feature.Mirrored = (axis != "y", axis != "x");
+        return true;
+    }
+
+    private static void Complete(Cursor c, FeatureDraft feature)
+    {
+        if (c.Failed)
+        {
+            return;
+        }
+
+        var ends = feature.Typed.ContainsKey(Measure.Bottom) || feature.Typed.ContainsKey(Measure.Top);
+        if (feature.Through && !feature.IsCut)
+        {
+            c.Fail(FindingCatalogue.Contradiction(feature.Where, $"'{feature.Name}' is metal that is added, and cannot go through.", "Give it two ends, or write 'cut' before its shape."));
+        }
+        else if (feature.Through == ends)
+        {
+            c.Fail(ends
+                ? FindingCatalogue.Contradiction(feature.Where, $"'{feature.Name}' goes through and has ends as well.", "Keep one of the two.")
+                : FindingCatalogue.Missing(feature.Where, $"Where '{feature.Name}' starts and ends", feature.IsCut ? "Write 'from -6 to 0' or 'through'." : "Write 'from -12 to 0'."));
+        }
+        else if (feature.At is null && !feature.Typed.ContainsKey(Measure.X) && feature.Shape is not (ShapeForm.Tangent or ShapeForm.Outline))
+        {
+            c.Fail(FindingCatalogue.Missing(feature.Where, $"The place of '{feature.Name}'", "Write 'at 0, 0', or 'at' and another feature."));
+        }
+    }
+}
