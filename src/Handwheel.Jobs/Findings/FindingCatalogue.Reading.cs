@@ -74,7 +74,7 @@ public static partial class FindingCatalogue
     /// <param name="what">The dimension.</param>
     /// <returns>The finding <c>no-limits</c>.</returns>
     public static Finding NoLimits(SourceSpan where, string what) =>
-        Reading("no-limits", where, $"Nothing limits {what}: it has no limits of its own and the drawing has no 'others'.", "Write 'others +/-0.1' (or what the drawing allows) at its end.");
+        Reading("no-limits", where, $"Nothing limits {what}, and perhaps more: it has no limits of its own and the drawing has no 'others'.", "Write 'others +/-0.1' (or what the drawing allows) at its end.");
 
     /// <summary>Something said twice.</summary>
     /// <param name="where">The second place.</param>
@@ -116,9 +116,9 @@ public static partial class FindingCatalogue
     /// <param name="where">The stock's place.</param>
     /// <param name="what">Where and by how much, a sentence.</param>
     /// <param name="amount">By how much, millimetres.</param>
-    /// <returns>The finding <c>small-stock</c>.</returns>
+    /// <returns>The finding <c>stock-short</c>.</returns>
     public static Finding SmallStock(SourceSpan where, string what, double amount) =>
-        Reading("small-stock", where, what, "Take larger stock, or place it otherwise (x from, y from, z top).") with { Amount = amount, Unit = "mm" };
+        Reading("stock-short", where, what, "Take larger stock, or place it otherwise (x from, y from, z top).") with { Amount = amount, Unit = "mm" };
 
     /// <summary>Jaws, parallels and stock that do not go together.</summary>
     /// <param name="where">The place.</param>

@@ -6,6 +6,9 @@ namespace Handwheel.Jobs.Reading;
 // Reads the lines of a drawing: names first, so that a line may name a feature typed below it.
 internal sealed class DrawingReader(FindingBag bag, FeatureNames names, NumberReader numbers, DrawingWorker worker)
 {
+    /// <summary>The names of the size lines, those that could not be worked out too.</summary>
+    public HashSet<string> SizeNames { get; } = new(StringComparer.Ordinal);
+
     public Drawing Read(IReadOnlyList<Statement> lines)
     {
         var cursors = lines.Select(l => new Cursor(l, bag)).ToList();
@@ -18,7 +21,10 @@ internal sealed class DrawingReader(FindingBag bag, FeatureNames names, NumberRe
 
         var sizes = Sizes(cursors.Where(c => c.Statement.Tokens[0].Is("size")));
         worker.Take(Others(cursors), sizes);
-        return new DrawingBuilder(bag, names, worker).Build(sizes);
+        var drawing = new DrawingBuilder(bag, names, worker).Build(sizes);
+        SizeNames.UnionWith(sizes.Select(s => s.Name));
+        SizeNames.UnionWith(drawing.Sizes.Select(s => s.Name));
+        return drawing;
     }
 
     private List<(Cursor Cursor, FeatureDraft Feature)> Declare(List<Cursor> cursors)
@@ -43,7 +49,21 @@ internal sealed class DrawingReader(FindingBag bag, FeatureNames names, NumberRe
     private List<SizeDraft> Sizes(IEnumerable<Cursor> cursors)
     {
         var reader = new SizeReader(names, numbers);
-        return [.. cursors.Where(_ => !bag.Full).Select(reader.Read).OfType<SizeDraft>()];
+        var read = new List<SizeDraft>();
+        foreach (var c in cursors.TakeWhile(_ => !bag.Full))
+        {
+            if (reader.Read(c) is { } size)
+            {
+                read.Add(size);
+            }
+            else
+            {
+                // A line that is mended later still has its name: what names it is not wrong.
+                SizeNames.UnionWith(Enumerable.Range(2, Math.Max(0, c.Statement.Tokens.Count - 2)).Select(n => FeatureNames.Name(c.Statement.Tokens.Skip(1).Take(n))));
+            }
+        }
+
+        return read;
     }
 
     private LimitsDraft? Others(List<Cursor> cursors)
@@ -58,6 +78,7 @@ internal sealed class DrawingReader(FindingBag bag, FeatureNames names, NumberRe
                 continue;
             }
 
+            worker.OthersSaid = true;
             others = numbers.TakeLimits(c, false);
             if (others is null)
             {

@@ -25,6 +25,9 @@ internal sealed class DrawingWorker
     /// <summary>Works sums out with this drawing&#39;s measures.</summary>
     public Evaluator Evaluator { get; }
 
+    /// <summary>Whether an <c>others</c> line stands in the drawing, understood or not.</summary>
+    public bool OthersSaid { get; set; }
+
     /// <summary>The general limits, as deviations; null where none stand.</summary>
     public ExactLimits? Others { get; private set; }
 
@@ -206,7 +209,12 @@ internal sealed class DrawingWorker
 
     private ExactLimits Unlimited(SourceSpan where, string what, Exact drawn)
     {
-        bag.Add(FindingCatalogue.NoLimits(where, what));
+        if (!OthersSaid)
+        {
+            OthersSaid = true;
+            bag.Add(FindingCatalogue.NoLimits(where, what));
+        }
+
         return ExactLimits.Only(drawn);
     }
 

@@ -69,7 +69,7 @@ internal sealed class HandReader(FeatureNames names, NumberReader numbers, Evalu
             c.Fail(FindingCatalogue.NotThere(cutter.Where, $"Nothing was drilled with {cutter.Text} before this line.", "Name the hole: 'run d4 through pilot'."));
         }
 
-        return step with { Work = HandWork.Run, Feature = feature, Cutter = cutter.Text, CutterWhere = cutter.Where };
+        return step with { Work = HandWork.Run, Feature = feature is { Length: > 0 } ? feature : null, Cutter = cutter.Text, CutterWhere = cutter.Where };
     }
 
     private HandStep? Break(Cursor c, HandStep step)

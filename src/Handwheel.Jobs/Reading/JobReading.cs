@@ -31,9 +31,10 @@ internal sealed class JobReading(SourceText source, FindingBag bag, Func<string,
         var numbers = new NumberReader(names);
         var worker = new DrawingWorker(unit, bag);
         ReadShop();
-        var drawn = new DrawingReader(bag, names, numbers, worker).Read(drawing);
+        var reader = new DrawingReader(bag, names, numbers, worker);
+        var drawn = reader.Read(drawing);
         var held = stock.Count > 0 ? new StockReader(bag, numbers, worker.Evaluator).Read(stock) : null;
-        var steps = new StageReader(bag, names, numbers, worker.Evaluator, drawn, Shop).Read(stages);
+        var steps = new StageReader(bag, names, numbers, worker.Evaluator, reader.SizeNames, Shop).Read(stages);
         Missing();
         if (drawing.Count == 0 && stages.Count == 0)
         {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Shops;
@@ -8,12 +7,12 @@ using Handwheel.Jobs.Steps;
 namespace Handwheel.Jobs.Reading;
 
 // Reads holdings and work by hand with their steps, in order.
-internal sealed class StageReader(FindingBag bag, FeatureNames names, NumberReader numbers, Evaluator evaluator, Drawing drawing, Shop? shop)
+internal sealed class StageReader(FindingBag bag, FeatureNames names, NumberReader numbers, Evaluator evaluator, HashSet<string> sizes, Shop? shop)
 {
     private const int MostSteps = 5_000;
-    private readonly HashSet<string> sizes = [.. drawing.Sizes.Select(s => s.Name)];
     private readonly Dictionary<string, Statement> letters = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> drilled = new(StringComparer.Ordinal);
+    private bool unread;
     private int byHand;
     private int all;
 
@@ -31,7 +30,7 @@ internal sealed class StageReader(FindingBag bag, FeatureNames names, NumberRead
     private HandStage ByHand(Statement heading, List<Statement> lines)
     {
         _ = new Cursor(heading, bag) { At = 2 }.ExpectEnd("Work by hand stands on the lines below 'by hand'.");
-        var reader = new HandReader(names, numbers, evaluator, sizes.Contains, drilled.GetValueOrDefault);
+        var reader = new HandReader(names, numbers, evaluator, IsSize, DrilledWith);
         var steps = Steps(lines, (c, _) => reader.Read(c, new StepHead(Id("h", ++byHand), c.Statement.Text, c.Statement.Where)));
         return new HandStage { Name = "by hand", Steps = steps, Where = heading.Where, Text = heading.Text };
     }
@@ -45,7 +44,7 @@ internal sealed class StageReader(FindingBag bag, FeatureNames names, NumberRead
             bag.Add(FindingCatalogue.SaidTwice(heading.SpanOf(1, 1), $"Holding {name}", letters[name].Where));
         }
 
-        var reader = new StepReader(names, numbers, evaluator, sizes.Contains);
+        var reader = new StepReader(names, numbers, evaluator, IsSize);
         var steps = Steps(lines, (c, number) => reader.Read(c, new StepHead(Id(name, number), c.Statement.Text, c.Statement.Where)));
         var plain = holding ?? new Holding { Name = name, Holder = string.Empty, Steps = [], Where = heading.Where, Text = heading.Text };
         return plain with { Steps = steps };
@@ -63,7 +62,9 @@ internal sealed class StageReader(FindingBag bag, FeatureNames names, NumberRead
                 break;
             }
 
-            if (read(new Cursor(line, bag), ++number) is { } step)
+            var step = read(new Cursor(line, bag), ++number);
+            unread = unread || step is null;
+            if (step is not null)
             {
                 steps.Add(Spotted(step));
                 if (step is HoleStep { Work: HoleWork.Drill, Cutter: { } cutter } hole)
@@ -93,6 +94,13 @@ internal sealed class StageReader(FindingBag bag, FeatureNames names, NumberRead
         bag.Add(FindingCatalogue.Missing(step.Where, "The cutter", spotting.Count > 1 && step is HoleStep { Work: HoleWork.Spot } ? "The shop has several spotting drills: write 'with' and its name." : "Write 'with' and a cutter of the shop."));
         return step;
     }
+
+    // The hole a drill made last; empty where a line that may have told was not understood.
+    private string? DrilledWith(string cutter) => drilled.GetValueOrDefault(cutter) ?? (unread ? string.Empty : null);
+
+    // A size of the drawing; a size of a feature whose line is to be mended first is taken on trust.
+    private bool IsSize(string name) =>
+        sizes.Contains(name) || names.All.Exists(f => f.Broken && name.StartsWith(f.Name + " ", StringComparison.Ordinal));
 
     private static string Id(string letter, int number) => letter + number.ToString(CultureInfo.InvariantCulture);
 }
