@@ -36,7 +36,7 @@ internal sealed class CutterReader(ShopNumbers numbers)
 
     private Cutter Sized(Cursor c, Cutter k, string word)
     {
-        if (k.Kind == CutterKind.Tap && c.Peek() is { Kind: TokenKind.Word } or { Text: "#" })
+        if (k.Kind == CutterKind.Tap && ThreadWords.Sees(c))
         {
             return TapSizes.Read(c, k);
         }

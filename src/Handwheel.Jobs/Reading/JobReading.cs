@@ -33,7 +33,7 @@ internal sealed class JobReading(SourceText source, FindingBag bag, Func<string,
         ReadShop();
         var reader = new DrawingReader(bag, names, numbers, worker);
         var drawn = reader.Read(drawing);
-        var held = stock.Count > 0 ? new StockReader(bag, numbers, worker.Evaluator).Read(stock) : null;
+        var held = stock.Count > 0 ? new StockReader(bag, numbers, worker.Evaluator, Extents.Of(drawn.Features)).Read(stock) : null;
         var steps = new StageReader(bag, names, numbers, worker.Evaluator, reader.SizeNames, Shop).Read(stages);
         Missing();
         if (drawing.Count == 0 && stages.Count == 0)

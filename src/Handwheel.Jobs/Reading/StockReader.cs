@@ -6,15 +6,16 @@ using Handwheel.Solids.Geometry;
 namespace Handwheel.Jobs.Reading;
 
 // Reads the stock: its heading and the lines under it.
-internal sealed class StockReader(FindingBag bag, NumberReader numbers, Evaluator evaluator)
+internal sealed class StockReader(FindingBag bag, NumberReader numbers, Evaluator evaluator, (Point3 Least, Point3 Most)? part)
 {
     private const string FormMend =
-        "Stock is 'bar 14 wide, 30 high, 48 long', 'round 20, 60 long', 'tube 30 bore 10, 60 long', 'hex 17 across flats, 40 long', 'plate' or 'blank' as a bar.";
+        "Stock is 'bar 14 wide, 30 high, 48 long', 'round 20, 60 long', 'tube 30 bore 10, 60 long', 'hex 17 across flats, 40 long', 'plate' as a bar, 'blank 1 a side, 0.5 on top, 8 below'.";
 
     private static readonly string[] Words = ["bar", "plate", "blank", "round", "tube", "hex"];
     private readonly Dictionary<string, Typed> nominal = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Typed> measured = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Typed> places = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Typed> allowances = new(StringComparer.Ordinal);
     private string along = string.Empty;
     private bool flatsUp = true;
 
@@ -34,7 +35,7 @@ internal sealed class StockReader(FindingBag bag, NumberReader numbers, Evaluato
             Line(new Cursor(line, bag), form);
         }
 
-        return c.Failed || form is null ? null : Made(lines[0], form);
+        return c.Failed || form is null ? null : form == "blank" && !nominal.ContainsKey("long") && allowances.Count > 0 ? Blank(lines[0]) : Made(lines[0], form);
     }
 
     // 14 wide, 30 high, 48 long; a bare first number of a round, tube or hex is its across.
@@ -75,7 +76,13 @@ internal sealed class StockReader(FindingBag bag, NumberReader numbers, Evaluato
             return;
         }
 
-        var word = c.TakeAny("wide", "high", "thick", "long", "across flats", "across", "bore");
+        if (c.TakeAny("a side", "on the ends", "on top", "below") is { } side)
+        {
+            Put(c, allowances, side, number);
+            return;
+        }
+
+        var word = c.TakeAny("wide", "high", "thick", "long", "across flats", "across");
         word = word switch { "thick" => "high", "across flats" => "across", null when form is "round" or "tube" or "hex" => "across", _ => word };
         if (word is null)
         {
@@ -164,6 +171,34 @@ internal sealed class StockReader(FindingBag bag, NumberReader numbers, Evaluato
             Where = heading.Where,
         };
     }
+
+    // The part's own box with so much more a side, on the ends, on top and below.
+    private Stock? Blank(Statement heading)
+    {
+        if (part is not var (least, most))
+        {
+            bag.Add(FindingCatalogue.NotThere(heading.Where, "There is no part yet that a blank could be larger than.", "Write the drawing, or the blank's sizes."));
+            return null;
+        }
+
+        double Allowed(string word) => allowances.TryGetValue(word, out var more) ? more.Value : 0;
+        var side = Allowed("a side");
+        var ends = allowances.ContainsKey("on the ends") ? Allowed("on the ends") : side;
+        var low = new Point3(least.X - ends, least.Y - side, least.Z - Allowed("below"));
+        var box = new Point3(most.X + ends - low.X, most.Y + side - low.Y, most.Z + Allowed("on top") - low.Z);
+        var used = new Point3(Used("long", box.X), Used("wide", box.Y), Used("high", box.Z));
+        return new Stock
+        {
+            Form = StockForm.Bar,
+            Nominal = box,
+            Used = used,
+            Least = new Point3(low.X + ((box.X - used.X) / 2), low.Y + ((box.Y - used.Y) / 2), low.Z + box.Z - used.Z),
+            Measured = [.. measured.Keys.Order(StringComparer.Ordinal)],
+            Where = heading.Where,
+        };
+    }
+
+    private double Used(string word, double box) => measured.TryGetValue(word, out var typed) ? typed.Value : box;
 
     // A measured size a long way off its nominal is a slip of the pen.
     private void Doubtful()

@@ -8,6 +8,15 @@ internal static partial class ThreadWords
 {
     private const string Mend = "Write 'M6', 'M8x1', '1/4-20 UNC' or '#10-32 UNF'.";
 
+    // Whether a thread stands here, and not a diameter.
+    public static bool Sees(Cursor c)
+    {
+        var start = c.At;
+        var piece = c.TakePiece()?.Text ?? string.Empty;
+        c.At = start;
+        return piece.Length > 0 && (char.IsLetter(piece[0]) || Unified().IsMatch(piece));
+    }
+
     // The thread that stands here, as typed; null with a finding.
     public static string? Take(Cursor c)
     {
