@@ -27,5 +27,5 @@ internal static class HeadReader
         return unit is null or "mm" ? LengthUnit.Millimetre : LengthUnit.Inch;
     }
 
-    public static string Title(Statement? line) => line is null || line.Tokens.Count < 2 ? string.Empty : line.TextOf(1, line.Tokens.Count - 1);
+    public static string Title(Statement? line) => line is null || line.Tokens.Count < 2 ? string.Empty : string.Join(' ', line.TextOf(1, line.Tokens.Count - 1).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -1,0 +1,132 @@
+using System.Text;
+
+namespace Handwheel.Jobs.Reading;
+
+/// <summary>Takes a document apart into lines with columns; goes through it once.</summary>
+internal sealed class TidyLines
+{
+    private static readonly string[] Heads =
+        ["job", "unit", "metal", "shop", "make", "drawing", "stock", "holding"];
+
+    private static readonly string[] Bodies =
+        ["drawing", "stock", "holding", "by", "mill"];
+
+    private static readonly string[] MillLines = ["readout", "handwheel", "speeds", "quill", "knee", "nose", "power", "throat", "daylight", "depth", "travels"];
+
+    private readonly SourceText source;
+    private readonly bool isShop;
+    private readonly List<TidyLine?> lines = [];
+    private string section = string.Empty;
+    private bool goesOn;
+    private int block;
+
+    public TidyLines(SourceText source)
+    {
+        this.source = source;
+        isShop = IsShop(source);
+    }
+
+    public List<TidyLine?> Split()
+    {
+        for (var line = 1; line <= source.Lines.Count; line++)
+        {
+            Add(source.LineAt(line), Lexer.Split(source.LineAt(line), line));
+        }
+
+        return lines;
+    }
+
+    private void Add(string raw, List<Token> tokens)
+    {
+        var comment = raw[Lexer.CommentAt(raw)..].TrimEnd();
+        if (tokens.Count > 0)
+        {
+            Said(raw, tokens, comment);
+        }
+        else if (comment.Length > 0)
+        {
+            lines.Add(new TidyLine(char.IsWhiteSpace(raw[0]) && section.Length > 0 ? 2 : 0, [string.Empty], comment, block));
+        }
+        else
+        {
+            lines.Add(null);
+            block++;
+        }
+    }
+
+    private void Said(string raw, List<Token> tokens, string comment)
+    {
+        var word = goesOn ? null : Head(tokens);
+        if (word is not null)
+        {
+            block += Bodies.Contains(word) && (!isShop || section.Length > 0) ? 1 : 0;
+            section = Bodies.Contains(word) ? word : string.Empty;
+        }
+
+        var columns = goesOn ? [Joined(tokens, 0)] : Columns(tokens, raw, word);
+        lines.Add(new TidyLine(goesOn ? 6 : word is null && section.Length > 0 ? 2 : 0, columns, comment, block));
+        goesOn = tokens[^1].Text == ";";
+    }
+
+    // A shop has a mill or a cutter, and no job.
+    private static bool IsShop(SourceText source) => !source.Lines.Any(l => l.Split((char[]?)null, 2, StringSplitOptions.RemoveEmptyEntries) is [var first, ..] && first.ToLowerInvariant() is "job" or "drawing");
+
+    // The heading word of a line; null for a line below one.
+    private string? Head(List<Token> tokens)
+    {
+        var first = tokens[0].Text.ToLowerInvariant();
+        if (isShop)
+        {
+            return section == "mill" && MillLines.Contains(first) ? null : first;
+        }
+
+        return Heads.Contains(first) || (first == "by" && tokens.Count > 1 && tokens[1].Is("hand")) ? first : null;
+    }
+
+    private IReadOnlyList<string> Columns(List<Token> tokens, string raw, string? word)
+    {
+        if (word is "job" or "metal" or "shop" && tokens.Count > 1)
+        {
+            return [word, string.Join(' ', raw[tokens[1].Start..tokens[^1].End].Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))];
+        }
+
+        if (word is not null)
+        {
+            var aligned = isShop || word is "unit" or "make";
+            return aligned && tokens.Count > 1 ? [Joined(tokens[..1], 0), Joined(tokens, 1)] : [Joined(tokens, 0)];
+        }
+
+        return section == "drawing" ? Drawing(tokens) : [Joined(tokens, 0)];
+    }
+
+    // name | shape and place | ends and the rest; size | what | its value.
+    private static List<string> Drawing(List<Token> tokens)
+    {
+        var shape = tokens.FindIndex(1, t => FeatureReader.ShapeWords.Contains(t.Text.ToLowerInvariant()));
+        if (tokens[0].Is("size") || tokens[0].Is("others") || shape < 0)
+        {
+            var value = tokens.FindIndex(1, t => t.Kind is TokenKind.Number or TokenKind.Comma or TokenKind.Broken || t.Text is "(" or "+/-" or "+" or "-");
+            return tokens.Count < 2 || value <= 1 ? tokens.Count < 2 ? [Joined(tokens, 0)] : [Joined(tokens[..1], 0), Joined(tokens, 1)]
+                : [Joined(tokens[..1], 0), Joined(tokens[..value], 1), Joined(tokens, value)];
+        }
+
+        var ends = tokens.FindIndex(shape, t => t.Is("from") || t.Is("through"));
+        ends = ends > 0 && tokens[ends - 1].Text.ToLowerInvariant() is "seen" or "deep" or "high" or "down" ? -1 : ends;
+        return ends < 0 || tokens.Exists(t => t.Text == ";") ? [Joined(tokens[..shape], 0), Joined(tokens, shape)]
+            : [Joined(tokens[..shape], 0), Joined(tokens[..ends], shape), Joined(tokens, ends)];
+    }
+
+    // Tokens with single spaces: none before a comma, none inside a parenthesis, one after a comma.
+    private static string Joined(List<Token> tokens, int from)
+    {
+        var text = new StringBuilder();
+        for (var i = from; i < tokens.Count; i++)
+        {
+            var before = i > from ? tokens[i - 1].Text : "(";
+            var space = tokens[i].Text is "," or ";" or ")" || before == "(" ? false : before is "," or ";" || tokens[i].Spaced;
+            text.Append(space ? " " : string.Empty).Append(tokens[i].Text);
+        }
+
+        return text.ToString();
+    }
+}

@@ -1,0 +1,57 @@
+using Handwheel.Jobs.Reading;
+
+namespace Handwheel.Jobs.Tests.Readers;
+
+public sealed class TidyTests
+{
+    [Fact]
+    public void Lines_up_and_keeps_comments() => Assert.Equal(
+        """
+        job  Knob
+        unit mm
+
+        drawing                                -- from above
+          hub  round 10 at 0, 0 from -12 to 0  -- the boss
+          -- a word between
+          eye  round 8 at 28, 0 from -12 to -8
+          size hub across       10 +0 -0.05
+
+        holding A in small vise
+          face to 0 with em10, 1 a pass  -- light
+        """.ReplaceLineEndings("\n") + "\n",
+        Tidy.Text("x", "job Knob\r\nunit\tmm\n\n\n\ndrawing -- from above\nhub   round 10 at 0 ,0   from -12 to 0 -- the boss\n    -- a word between\n\teye round 8 at 28, 0 from -12 to -8\n size hub   across 10 +0 -0.05\n\nholding A in small vise\nface to 0 with em10 , 1 a pass   -- light\n\n"));
+
+    [Theory]
+    [InlineData("crank.handwheel")]
+    [InlineData("home.handwheel")]
+    public void What_it_wrote_it_leaves_as_it_is(string name)
+    {
+        var once = Tidy.Text(name, Examples.Text(name));
+        Assert.Equal(once, Tidy.Text(name, once));
+    }
+
+    [Fact]
+    public void Reads_as_the_same_job()
+    {
+        var tidied = Tidy.Text("crank", Reads.Crank);
+        Assert.Equal(Facts.Of(Reads.Sound(Reads.Crank)), Facts.Of(Reads.Sound(tidied)));
+        Assert.Equal(Reads.Crank.Split("--").Length, tidied.Split("--").Length);
+    }
+
+    [Fact]
+    public void The_shop_reads_as_the_same_shop()
+    {
+        var text = Examples.Text("home.handwheel");
+        Assert.Equal(Facts.Of(ShopReader.Read("s", text).Value!), Facts.Of(ShopReader.Read("s", Tidy.Text("s", text)).Value!));
+    }
+
+    [Fact]
+    public void What_is_no_text_is_left() => Assert.Equal("\0\0", Tidy.Text("x", "\0\0"));
+
+    [Fact]
+    public void Mistakes_stay_the_same_mistakes()
+    {
+        var text = Reads.With("drill pilot", "  dril   pilot through with d4 ,  5,5");
+        Assert.Equal(Reads.Job(text).Findings.Select(f => f.Message), Reads.Job(Tidy.Text("x", text)).Findings.Select(f => f.Message));
+    }
+}
