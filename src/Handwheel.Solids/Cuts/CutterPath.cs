@@ -141,6 +141,11 @@ public sealed class CutterPath
         }
     }
 
+    // The path in a frame whose Z is the same.
+    internal CutterPath Turned(Pose pose) => pose.Equals(Pose.Identity)
+        ? this
+        : new(Kind, pose.Apply(From), pose.Apply(To), pose.Apply(Centre.At(0)).Plan, Sweep);
+
     // Whether the arc's angles hold the direction of a vector from its centre; borders counted.
     internal bool Reaches(Point2 v)
     {

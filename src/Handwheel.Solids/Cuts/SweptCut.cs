@@ -89,6 +89,28 @@ public sealed class SweptCut : Solid
     public override Vector3 NormalAt(SurfaceId surface, Point3 point) =>
         toPart.ApplyDirection(SweepNormal.At(slabs, Path, surface.Face, toCut.Apply(point)));
 
+    internal override double Distance(Point3 point)
+    {
+        var p = toCut.Apply(point);
+        if (Path.IsLevel)
+        {
+            return SlabDistance.OfStack(slabs, Path.LeastDistance(p.Plan), Path.GreatestDistance(p.Plan), p.Z - Path.From.Z);
+        }
+
+        // On a slope: the cutter standing at many places of the path, less half the way between them.
+        const int stations = 64;
+        var step = Path.Length / stations;
+        double least = double.PositiveInfinity;
+        for (var i = 0; i <= stations; i++)
+        {
+            var at = Path.At(i / (double)stations);
+            var rho = p.Plan.DistanceTo(at.Plan);
+            least = Math.Min(least, SlabDistance.OfStack(slabs, rho, rho, p.Z - at.Z));
+        }
+
+        return least <= 0 ? least : Math.Max(0, least - (step / 2));
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         var inCut = line.Placed(toCut);

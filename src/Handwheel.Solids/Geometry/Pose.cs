@@ -92,6 +92,9 @@ public sealed class Pose : IEquatable<Pose>
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(rowX, rowY, rowZ, shift);
 
+    // Whether Z stays Z: a turn about a vertical line and a shift.
+    internal bool KeepsUp => rowZ == Vector3.UnitZ && rowX.Z == 0 && rowY.Z == 0;
+
     private static Pose About(Vector3 x, Vector3 y, Vector3 z, Point3 centre)
     {
         var c = centre.ToVector();

@@ -32,6 +32,13 @@ public sealed class Block : Solid
     /// <inheritdoc/>
     public override Vector3 NormalAt(SurfaceId surface, Point3 point) => Normals[surface.Face];
 
+    internal override double Distance(Point3 point)
+    {
+        Point3 a = Bounds.Min, b = Bounds.Max;
+        var inside = Math.Max(Math.Max(Math.Max(a.X - point.X, point.X - b.X), Math.Max(a.Y - point.Y, point.Y - b.Y)), Math.Max(a.Z - point.Z, point.Z - b.Z));
+        return inside <= 0 ? inside : BoxDistance(Bounds, point);
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         double lo = double.NegativeInfinity, hi = double.PositiveInfinity;

@@ -25,6 +25,17 @@ public sealed class Difference : Compound
         return PartOf(surface) == 0 ? n : -n;
     }
 
+    internal override double Distance(Point3 point)
+    {
+        var most = Solids[0].Distance(point);
+        for (var i = 1; i < Solids.Length; i++)
+        {
+            most = Math.Max(most, -Solids[i].Distance(point));
+        }
+
+        return most;
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         var start = into.Count;

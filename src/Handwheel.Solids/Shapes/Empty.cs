@@ -22,6 +22,8 @@ public sealed class Empty : Solid
     /// <inheritdoc/>
     public override Vector3 NormalAt(SurfaceId surface, Point3 point) => default;
 
+    internal override double Distance(Point3 point) => double.PositiveInfinity;
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         // No metal, no interval.

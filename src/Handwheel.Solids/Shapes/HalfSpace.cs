@@ -38,6 +38,8 @@ public sealed class HalfSpace : Solid
     /// <inheritdoc/>
     public override Vector3 NormalAt(SurfaceId surface, Point3 point) => outward;
 
+    internal override double Distance(Point3 point) => (point - Place).Dot(outward);
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         var height = (line.Origin - Place).Dot(outward);

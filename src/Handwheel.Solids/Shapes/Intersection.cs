@@ -38,6 +38,17 @@ public sealed class Intersection : Compound
         return true;
     }
 
+    internal override double Distance(Point3 point)
+    {
+        var most = double.NegativeInfinity;
+        foreach (var part in Solids)
+        {
+            most = Math.Max(most, part.Distance(point));
+        }
+
+        return most;
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         var start = into.Count;

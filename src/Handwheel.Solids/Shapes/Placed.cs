@@ -37,5 +37,7 @@ public sealed class Placed : Solid
     /// <inheritdoc/>
     public override Vector3 NormalAt(SurfaceId surface, Point3 point) => Pose.ApplyDirection(solid.NormalAt(surface, back.Apply(point)));
 
+    internal override double Distance(Point3 point) => solid.Distance(back.Apply(point));
+
     internal override void Sound(in Line3 line, bool closed, SpanList into) => solid.Sound(line.Placed(back), closed, into);
 }

@@ -58,6 +58,12 @@ public sealed class Prism : Solid
         return new(n.X, n.Y, 0);
     }
 
+    internal override double Distance(Point3 point)
+    {
+        var d = Outline.DistanceTo(point.Plan);
+        return Corner(Outline.IsInside(point.Plan) ? -d : d, Math.Max(Z0 - point.Z, point.Z - Z1));
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         double lo = double.NegativeInfinity, hi = double.PositiveInfinity;

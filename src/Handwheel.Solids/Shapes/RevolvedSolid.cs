@@ -27,5 +27,7 @@ public class RevolvedSolid : Solid
     /// <inheritdoc/>
     public override Vector3 NormalAt(SurfaceId surface, Point3 point) => solid.NormalAt(surface, point);
 
+    internal override double Distance(Point3 point) => solid.Distance(point);
+
     internal override void Sound(in Line3 line, bool closed, SpanList into) => solid.Sound(line, closed, into);
 }

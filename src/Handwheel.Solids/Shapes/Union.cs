@@ -29,6 +29,17 @@ public sealed class Union : Compound
         return false;
     }
 
+    internal override double Distance(Point3 point)
+    {
+        var least = double.PositiveInfinity;
+        foreach (var part in Solids)
+        {
+            least = Math.Min(least, part.Distance(point));
+        }
+
+        return least;
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         var start = into.Count;

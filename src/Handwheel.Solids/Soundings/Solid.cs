@@ -48,6 +48,20 @@ public abstract class Solid : ISolid
     // The direction need not be of unit length; distances are in its units.
     internal abstract void Sound(in Line3 line, bool closed, SpanList into);
 
+    // A signed distance that never claims too much: positive at most the distance to the solid, negative at most the depth inside it, 0 when unsure.
+    internal virtual double Distance(Point3 point) => BoxDistance(Bounds, point);
+
+    internal static double BoxDistance(Box3 box, Point3 p)
+    {
+        var x = Math.Max(0, Math.Max(box.Min.X - p.X, p.X - box.Max.X));
+        var y = Math.Max(0, Math.Max(box.Min.Y - p.Y, p.Y - box.Max.Y));
+        var z = Math.Max(0, Math.Max(box.Min.Z - p.Z, p.Z - box.Max.Z));
+        return Math.Sqrt((x * x) + (y * y) + (z * z));
+    }
+
+    // Distance to what two crossing sides bound: exact at a right angle.
+    internal static double Corner(double a, double b) => a > 0 && b > 0 ? Math.Sqrt((a * a) + (b * b)) : Math.Max(a, b);
+
     internal static Solid From(ISolid solid)
     {
         ArgumentNullException.ThrowIfNull(solid);

@@ -97,6 +97,21 @@ public sealed class Workpiece : Solid
         ? bare.NormalAt(surface, point)
         : -cuts[surface.Cut].NormalAt(surface with { Owner = 0 }, point);
 
+    internal override double Distance(Point3 point)
+    {
+        var most = bare.Distance(point);
+        foreach (var cut in cuts)
+        {
+            // A cut that does not hold the place says nothing new.
+            if (cut.Bounds.Contains(point) || most < 0)
+            {
+                most = Math.Max(most, -((Solid)cut).Distance(point));
+            }
+        }
+
+        return most;
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         using var metal = SpanPool.Rent(out var solid);

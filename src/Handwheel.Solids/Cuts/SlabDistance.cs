@@ -1,0 +1,53 @@
+using Handwheel.Solids.Cutters;
+using Handwheel.Solids.Soundings;
+
+namespace Handwheel.Solids.Cuts;
+
+// Signed distances in the plane of a profile that never claim too much.
+internal static class SlabDistance
+{
+    internal static double OfStack(ReadOnlySpan<Slab> slabs, double near, double far, double z)
+    {
+        var least = double.PositiveInfinity;
+        foreach (var slab in slabs)
+        {
+            least = Math.Min(least, Of(slab, near, far, z));
+        }
+
+        return least;
+    }
+
+    private static double Of(Slab s, double near, double far, double z)
+    {
+        var ends = Math.Max(s.Z0 - z, z - s.Z1);
+        var side = Side(s, near, z);
+        var d = s.R0 == s.R1 && !s.IsTorus ? Solid.Corner(side, ends) : Math.Max(side, ends);
+        if (!s.IsHollow)
+        {
+            return d;
+        }
+
+        var k = (s.Inner1 - s.Inner0) / (s.Z1 - s.Z0);
+        return Math.Max(d, (s.Inner0 + (k * (z - s.Z0)) - far) / Math.Sqrt(1 + (k * k)));
+    }
+
+    private static double Side(Slab s, double rho, double z)
+    {
+        if (s.IsTorus || s.C == -1)
+        {
+            var e = rho - s.CentreRadius;
+            var h = z - s.CentreZ;
+            if (s.Bulges)
+            {
+                var over = Math.Max(0, e);
+                return Math.Sqrt((over * over) + (h * h)) - s.ArcRadius;
+            }
+
+            var under = Math.Min(0, e);
+            return s.ArcRadius - Math.Sqrt((under * under) + (h * h));
+        }
+
+        var k = (s.R1 - s.R0) / (s.Z1 - s.Z0);
+        return (rho - (s.R0 + (k * (z - s.Z0)))) / Math.Sqrt(1 + (k * k));
+    }
+}

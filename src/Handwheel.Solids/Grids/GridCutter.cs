@@ -1,0 +1,78 @@
+using Handwheel.Solids.Soundings;
+
+namespace Handwheel.Solids.Grids;
+
+// Fills and cuts the three ray sets. A unit of work is a strip of 16 neighbouring lines: strips of Y own the rays along X and along Z there,
+// strips of X own the rays along Y. A strip goes through all cuts before the next strip is begun, so its rays stay in the cache.
+internal sealed class GridCutter
+{
+    private readonly RayGrid grid;
+    private readonly ParallelOptions options;
+
+    internal GridCutter(RayGrid grid, int threads)
+    {
+        this.grid = grid;
+        options = new() { MaxDegreeOfParallelism = threads <= 0 ? -1 : threads };
+        AlongX = new(grid.Zs.Length, grid.Ys.Length);
+        AlongY = new(grid.Zs.Length, grid.Xs.Length);
+        AlongZ = new(grid.Xs.Length, grid.Ys.Length);
+    }
+
+    internal int Threads => options.MaxDegreeOfParallelism;
+
+    internal RaySet AlongX { get; }
+
+    internal RaySet AlongY { get; }
+
+    internal RaySet AlongZ { get; }
+
+    internal void Fill(Solid bare) => Each((strip, _) => strip.Fill(bare), logged: false);
+
+    internal List<RayChange>[] Cut(GridCut[] cuts, bool logged) => Each(
+        (strip, log) =>
+        {
+            foreach (var cut in cuts)
+            {
+                strip.Cut(cut, log);
+            }
+        },
+        logged);
+
+    internal void Restore(List<RayChange>[] changes)
+    {
+        foreach (var strip in changes)
+        {
+            for (var i = strip.Count - 1; i >= 0; i--)
+            {
+                var (index, ray, lo, hi, more) = strip[i];
+                var set = index == 0 ? AlongX : index == 1 ? AlongY : AlongZ;
+                set.Lo[ray] = lo;
+                set.Hi[ray] = hi;
+                set.More[ray] = more;
+                set.Summarise(ray / set.Columns, ray % set.Columns / RaySet.BlockSize);
+            }
+        }
+    }
+
+    private List<RayChange>[] Each(Action<GridStrip, List<RayChange>?> work, bool logged)
+    {
+        int across = AlongX.Blocks, along = AlongY.Blocks;
+        var logs = new List<RayChange>[across + along];
+        Parallel.For(
+            0,
+            across + along,
+            options,
+            () => new Laterals(),
+            (i, _, laterals) =>
+            {
+                logs[i] = [];
+                var strip = i < across
+                    ? new GridStrip(grid, laterals, i, alongY: false)
+                    : new GridStrip(grid, laterals, i - across, alongY: true);
+                work(strip, logged ? logs[i] : null);
+                return laterals;
+            },
+            static _ => { });
+        return logs;
+    }
+}

@@ -1,0 +1,199 @@
+using Handwheel.Solids.Soundings;
+
+namespace Handwheel.Solids.Grids;
+
+// Parallel rays in a lattice of rows by columns; metal on each as one interval, or as a list when there are more.
+// Structure of arrays: the hull of each ray's metal in Lo and Hi, the list (pairs) in More where there is one.
+// Every 16 columns of a row share a summary that lets a cut pass them by without looking.
+internal sealed class RaySet
+{
+    internal const int BlockSize = 16;
+
+    internal RaySet(int rows, int columns)
+    {
+        Rows = rows;
+        Columns = columns;
+        Blocks = (columns + BlockSize - 1) / BlockSize;
+        Lo = new double[rows * columns];
+        Hi = new double[rows * columns];
+        More = new double[]?[rows * columns];
+        BlockLo = new double[rows * Blocks];
+        BlockHi = new double[rows * Blocks];
+    }
+
+    internal int Rows { get; }
+
+    internal int Columns { get; }
+
+    internal int Blocks { get; }
+
+    internal double[] Lo { get; }
+
+    internal double[] Hi { get; }
+
+    internal double[]?[] More { get; }
+
+    internal double[] BlockLo { get; }
+
+    internal double[] BlockHi { get; }
+
+    internal bool IsEmpty(int ray) => !(Lo[ray] < Hi[ray]);
+
+    // Sets a ray from sorted disjoint intervals.
+    internal void Set(int ray, ReadOnlySpan<Span> spans)
+    {
+        if (spans.Length == 0)
+        {
+            SetEmpty(ray);
+            return;
+        }
+
+        Lo[ray] = spans[0].From;
+        Hi[ray] = spans[^1].To;
+        More[ray] = null;
+        if (spans.Length > 1)
+        {
+            var pairs = new double[spans.Length * 2];
+            for (var i = 0; i < spans.Length; i++)
+            {
+                pairs[2 * i] = spans[i].From;
+                pairs[(2 * i) + 1] = spans[i].To;
+            }
+
+            More[ray] = pairs;
+        }
+    }
+
+    internal void SetEmpty(int ray)
+    {
+        Lo[ray] = double.PositiveInfinity;
+        Hi[ray] = double.NegativeInfinity;
+        More[ray] = null;
+    }
+
+    internal void Summarise(int row, int block)
+    {
+        double lo = double.PositiveInfinity, hi = double.NegativeInfinity;
+        var from = (row * Columns) + (block * BlockSize);
+        var to = (row * Columns) + Math.Min(Columns, (block + 1) * BlockSize);
+        for (var i = from; i < to; i++)
+        {
+            lo = Math.Min(lo, Lo[i]);
+            hi = Math.Max(hi, Hi[i]);
+        }
+
+        BlockLo[(row * Blocks) + block] = lo;
+        BlockHi[(row * Blocks) + block] = hi;
+    }
+
+    // Takes the open interval a..b off a ray that it is known to meet. True when the ray changed.
+    internal bool Take(int ray, double a, double b, List<RayChange>? log, int set)
+    {
+        double lo = Lo[ray], hi = Hi[ray];
+        var more = More[ray];
+        if (more is not null)
+        {
+            return TakeFromMany(ray, more, a, b, log, set);
+        }
+
+        log?.Add(new(set, ray, lo, hi, null));
+        if (a <= lo)
+        {
+            if (b >= hi)
+            {
+                SetEmpty(ray);
+            }
+            else
+            {
+                Lo[ray] = b;
+            }
+        }
+        else if (b >= hi)
+        {
+            Hi[ray] = a;
+        }
+        else
+        {
+            More[ray] = [lo, a, b, hi];
+        }
+
+        return true;
+    }
+
+    // The interval at a place of the ray: its pair index, -1 for none.
+    internal int IndexAt(int ray, double t)
+    {
+        if (!(Lo[ray] <= t && t <= Hi[ray]))
+        {
+            return -1;
+        }
+
+        var more = More[ray];
+        if (more is null)
+        {
+            return 0;
+        }
+
+        for (var i = 0; i < more.Length; i += 2)
+        {
+            if (t >= more[i] && t <= more[i + 1])
+            {
+                return i / 2;
+            }
+        }
+
+        return -1;
+    }
+
+    internal int CountOf(int ray) => IsEmpty(ray) ? 0 : (More[ray]?.Length / 2) ?? 1;
+
+    internal (double Lo, double Hi) IntervalOf(int ray, int index) =>
+        More[ray] is { } more ? (more[2 * index], more[(2 * index) + 1]) : (Lo[ray], Hi[ray]);
+
+    private bool TakeFromMany(int ray, double[] more, double a, double b, List<RayChange>? log, int set)
+    {
+        Span<double> kept = more.Length <= 62 ? stackalloc double[64] : new double[more.Length + 2];
+        var n = 0;
+        var changed = false;
+        for (var i = 0; i < more.Length; i += 2)
+        {
+            double lo = more[i], hi = more[i + 1];
+            if (b <= lo || a >= hi)
+            {
+                kept[n++] = lo;
+                kept[n++] = hi;
+                continue;
+            }
+
+            changed = true;
+            if (lo < a)
+            {
+                kept[n++] = lo;
+                kept[n++] = a;
+            }
+
+            if (b < hi)
+            {
+                kept[n++] = b;
+                kept[n++] = hi;
+            }
+        }
+
+        if (!changed)
+        {
+            return false;
+        }
+
+        log?.Add(new(set, ray, Lo[ray], Hi[ray], more));
+        if (n == 0)
+        {
+            SetEmpty(ray);
+            return true;
+        }
+
+        Lo[ray] = kept[0];
+        Hi[ray] = kept[n - 1];
+        More[ray] = n == 2 ? null : kept[..n].ToArray();
+        return true;
+    }
+}
