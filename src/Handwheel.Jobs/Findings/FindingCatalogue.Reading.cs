@@ -150,13 +150,6 @@ public static partial class FindingCatalogue
     /// <returns>The finding <c>too-much</c>.</returns>
     public static Finding TooMuch(SourceSpan where, string what, string mend) => Reading("too-much", where, what, mend);
 
-    /// <summary>Something read as meant, but worth a look.</summary>
-    /// <param name="where">The place.</param>
-    /// <param name="what">What was assumed, a sentence.</param>
-    /// <param name="mend">How to make it plain.</param>
-    /// <returns>The finding <c>taken-as</c>, a note.</returns>
-    public static Finding TakenAs(SourceSpan where, string what, string mend) => Reading("taken-as", where, what, mend) with { Grade = Grade.Note };
-
     private static Finding Reading(string code, SourceSpan where, string message, string mend) =>
         new() { Grade = Grade.Halt, Code = code, Message = message, Mend = mend, Where = where };
 

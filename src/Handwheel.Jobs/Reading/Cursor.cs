@@ -27,7 +27,7 @@ internal sealed class Cursor
     public bool AtEnd => Failed || At >= Statement.Tokens.Count;
 
     /// <summary>The place of the token it stands at; just past the last where none is left.</summary>
-    public SourceSpan Here => At < Statement.Tokens.Count ? Statement.SpanOf(At, At) : PastEnd();
+    public SourceSpan Here => Statement.SpanOf(At, At);
 
     public Token? Peek(int ahead = 0) => !Failed && At + ahead < Statement.Tokens.Count ? Statement.Tokens[At + ahead] : null;
 
@@ -152,11 +152,5 @@ internal sealed class Cursor
 
         Fail("the end of the line", mend);
         return false;
-    }
-
-    private SourceSpan PastEnd()
-    {
-        var last = Statement.Tokens[^1];
-        return Statement.Source.Span(last.Line, last.End, 1);
     }
 }

@@ -16,11 +16,17 @@ internal sealed record Statement(SourceText Source, IReadOnlyList<Token> Tokens)
     /// <summary>As typed, comment and edge spaces taken off; lines joined by a space.</summary>
     public string Text => TextOf(0, Tokens.Count - 1);
 
+    // The place of tokens first to last, as far as they stand on one line; just past the end where there is no such token.
     public SourceSpan SpanOf(int first, int last)
     {
+        if (first >= Tokens.Count)
+        {
+            return Source.Span(Tokens[^1].Line, Tokens[^1].End, 1);
+        }
+
         var from = Tokens[first];
         var to = from;
-        for (var i = first; i <= last && Tokens[i].Line == from.Line; i++)
+        for (var i = first; i <= last && i < Tokens.Count && Tokens[i].Line == from.Line; i++)
         {
             to = Tokens[i];
         }

@@ -70,7 +70,7 @@ public static class Tidy
 
         var first = Width(block, 0);
         var second = Width(block, 1);
-        var lines = block.ConvertAll(l => new string(' ', l.Indent) + Aligned(l.Columns, first, second));
+        var lines = block.ConvertAll(l => new string(' ', l.Indent) + Aligned(l.Columns, first, second, l.Indent > 0 ? "  " : " "));
         var comment = lines.Zip(block).Where(x => x.Second.Comment.Length > 0 && x.First.Trim().Length > 0 && x.First.Length <= 60).Select(x => x.First.Length).DefaultIfEmpty(0).Max();
         foreach (var (line, tidied) in lines.Zip(block))
         {
@@ -83,10 +83,10 @@ public static class Tidy
     private static int Width(List<TidyLine> block, int column) =>
         block.Where(l => l.Columns.Count > column + 1).Select(l => l.Columns[column].Length).Where(w => w <= MostAligned).DefaultIfEmpty(0).Max();
 
-    private static string Aligned(IReadOnlyList<string> columns, int first, int second) => columns.Count switch
+    private static string Aligned(IReadOnlyList<string> columns, int first, int second, string gap) => columns.Count switch
     {
         1 => columns[0],
-        2 => columns[0].PadRight(first) + " " + columns[1],
-        _ => columns[0].PadRight(first) + " " + columns[1].PadRight(second) + " " + columns[2],
+        2 => columns[0].PadRight(first) + gap + columns[1],
+        _ => columns[0].PadRight(first) + gap + columns[1].PadRight(second) + gap + columns[2],
     };
 }

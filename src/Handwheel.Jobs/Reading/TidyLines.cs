@@ -116,17 +116,32 @@ internal sealed class TidyLines
             : [Joined(tokens[..shape], 0), Joined(tokens[..ends], shape), Joined(tokens, ends)];
     }
 
-    // Tokens with single spaces: none before a comma, none inside a parenthesis, one after a comma.
+    // Tokens with single spaces: none before a comma, none inside a parenthesis that is closed, one after a comma.
     private static string Joined(List<Token> tokens, int from)
     {
         var text = new StringBuilder();
+        var sound = Closed(tokens, from);
         for (var i = from; i < tokens.Count; i++)
         {
-            var before = i > from ? tokens[i - 1].Text : "(";
-            var space = tokens[i].Text is "," or ";" or ")" || before == "(" ? false : before is "," or ";" || tokens[i].Spaced;
-            text.Append(space ? " " : string.Empty).Append(tokens[i].Text);
+            var before = i > from ? tokens[i - 1].Text : string.Empty;
+            var tight = i == from || tokens[i].Text is "," or ";" || (sound && (tokens[i].Text == ")" || before == "("));
+            text.Append(!tight && (before is "," or ";" || tokens[i].Spaced) ? " " : string.Empty).Append(tokens[i].Text);
         }
 
         return text.ToString();
+    }
+
+    // Whether every parenthesis stands after a space and is closed: then it is a sum's, and no part of a name.
+    private static bool Closed(List<Token> tokens, int from)
+    {
+        var depth = 0;
+        for (var i = from; i < tokens.Count && depth >= 0; i++)
+        {
+            var opens = tokens[i].Text == "(";
+            depth += opens ? 1 : tokens[i].Text == ")" ? -1 : 0;
+            depth = opens && depth == 1 && !tokens[i].Spaced && i > from && tokens[i - 1].Text is not ("-" or "+") ? -1 : depth;
+        }
+
+        return depth == 0;
     }
 }

@@ -54,6 +54,8 @@ public sealed class MistakeTests
     [InlineData("stock bar", "stock bar 14 wide, 48 long", "missing", "stock bar 14 wide, 48 long", "30 high")]
     [InlineData("stock bar", "stock br 14 wide, 30 high, 48 long", "unknown-word", "br", "bar")]
     [InlineData("shop", "shop hme.handwheel", "missing", "hme.handwheel", "home.handwheel")]
+    [InlineData("rub underside", "  rub underside to", "not-there", "", "rub underside")]
+    [InlineData("measure hub", "  measure", "not-there", "", "measure hub across")]
     public void A_mistake_is_one_finding_at_its_place(string line, string instead, string code, string marked, string mend)
     {
         var read = Reads.Job(Reads.With(line, instead));

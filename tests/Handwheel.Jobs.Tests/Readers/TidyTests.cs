@@ -10,11 +10,11 @@ public sealed class TidyTests
         job  Knob
         unit mm
 
-        drawing                                -- from above
-          hub  round 10 at 0, 0 from -12 to 0  -- the boss
+        drawing                                  -- from above
+          hub   round 10 at 0, 0  from -12 to 0  -- the boss
           -- a word between
-          eye  round 8 at 28, 0 from -12 to -8
-          size hub across       10 +0 -0.05
+          eye   round 8 at 28, 0  from -12 to -8
+          size  hub across        10 +0 -0.05
 
         holding A in small vise
           face to 0 with em10, 1 a pass  -- light
