@@ -11,18 +11,34 @@ internal sealed class ExcessRefiner(Workpiece workpiece, Solid reference, bool o
 
     internal Excess Refine(ExcessScan scan)
     {
-        Spot? best = null;
+        // Each stretch on a ray gives its ends and its middle; their feet on the reference start the climb, the deepest few only.
+        var spots = new List<Spot>();
         foreach (var (from, to) in scan.Longest)
         {
-            foreach (var end in (Point3[])[from, to])
+            foreach (var share in (double[])[1e-9, 0.5, 1 - 1e-9])
             {
-                // Each end of a stretch on a ray; those on the reference's surface start a climb.
-                var line = from == end ? Line3.Through(from, to) : Line3.Through(to, from);
-                if (On(line, 1e-6) is { } spot && !(best is { } b && spot.Place.DistanceTo(b.Place) < scan.Spacing / 4 && spot.Depth <= b.Depth))
+                var (foot, normal, distance) = Foot(from + ((to - from) * share), (to - from).ToUnit());
+                if (double.IsFinite(distance) && Measure(foot, outward ? normal : -normal) is { } spot)
                 {
-                    var top = Climb(spot, scan.Spacing);
-                    best = best is { } known && known.Depth >= top.Depth ? known : top;
+                    spots.Add(spot);
                 }
+            }
+        }
+
+        Spot? best = null;
+        var climbed = 0;
+        foreach (var spot in spots.OrderByDescending(s => s.Depth))
+        {
+            if (climbed == 4)
+            {
+                break;
+            }
+
+            if (best is not { } b || spot.Place.DistanceTo(b.Place) > scan.Spacing)
+            {
+                var top = Climb(spot, scan.Spacing);
+                best = best is { } known && known.Depth >= top.Depth ? known : top;
+                climbed++;
             }
         }
 
@@ -100,7 +116,33 @@ internal sealed class ExcessRefiner(Workpiece workpiece, Solid reference, bool o
         return Measure(place, direction);
     }
 
+    // The excess from a place of the reference along its normal; where its far end has a nearer foot on the reference, from there.
     private Spot? Measure(Point3 place, Vector3 direction)
+    {
+        Spot? kept = null;
+        for (var i = 0; i < 4; i++)
+        {
+            if (Straight(place, direction) is not { } spot)
+            {
+                return kept;
+            }
+
+            kept = spot;
+            var far = place + (direction * (spot.Depth * (1 - 1e-12)));
+            var (foot, normal, distance) = Foot(far, direction);
+            if (!(distance < spot.Depth - 1e-9))
+            {
+                return kept;
+            }
+
+            kept = spot with { Place = foot, Direction = outward ? normal : -normal, Depth = distance };
+            (place, direction) = (foot, kept.Value.Direction);
+        }
+
+        return kept;
+    }
+
+    private Spot? Straight(Point3 place, Vector3 direction)
     {
         var line = new Line3(place, direction);
         Spans metal = workpiece.Sound(line), wanted = reference.Sound(line);
@@ -114,6 +156,51 @@ internal sealed class ExcessRefiner(Workpiece workpiece, Solid reference, bool o
         }
 
         return null;
+    }
+
+    // The nearest place of the reference's surface: along some lines first, then along the normal met, until it stays.
+    private (Point3 Place, Vector3 Normal, double Distance) Foot(Point3 p, Vector3 along)
+    {
+        var best = (Place: p, Normal: along, Distance: double.PositiveInfinity);
+        foreach (var d in (Vector3[])[along, new(1, 0, 0), new(0, 1, 0), new(0, 0, 1), Vector3.UnitX + new Vector3(0, 1, 0.01), new(1, -1, 0.01), new(0.01, 1, 1), new(0.01, 1, -1), new(1, 0.01, 1), new(1, 0.01, -1)])
+        {
+            best = Nearer(p, d.ToUnit(), best);
+        }
+
+        for (var i = 0; i < 30; i++)
+        {
+            var next = Nearer(p, best.Normal, best);
+            if (!(next.Distance < best.Distance - 1e-12))
+            {
+                break;
+            }
+
+            best = next;
+        }
+
+        return best;
+    }
+
+    private (Point3 Place, Vector3 Normal, double Distance) Nearer(Point3 p, Vector3 direction, (Point3 Place, Vector3 Normal, double Distance) best)
+    {
+        var line = new Line3(p, direction);
+        using var rented = SpanPool.Rent(out var list);
+        reference.Sound(line, closed: true, list);
+        list.Normalise();
+        foreach (ref readonly var span in list.Items)
+        {
+            if (Math.Abs(span.From) < best.Distance)
+            {
+                best = (line.At(span.From), reference.NormalAt(span.FromSurface, line.At(span.From)), Math.Abs(span.From));
+            }
+
+            if (Math.Abs(span.To) < best.Distance)
+            {
+                best = (line.At(span.To), reference.NormalAt(span.ToSurface, line.At(span.To)), Math.Abs(span.To));
+            }
+        }
+
+        return best;
     }
 
     // The workpiece's surface nearest to a distance along a line.

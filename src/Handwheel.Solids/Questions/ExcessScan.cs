@@ -8,7 +8,8 @@ namespace Handwheel.Solids.Questions;
 internal sealed class ExcessScan
 {
     private const int Kept = 24;
-    private readonly List<(Point3 From, Point3 To)> longest = [];
+    private readonly List<(Point3 From, Point3 To)> settled = [];
+    private List<(Point3 From, Point3 To)> longest = [];
     private readonly Func<Point3, bool>? where;
     private double shortestKept;
 
@@ -28,6 +29,7 @@ internal sealed class ExcessScan
         Scan(a.AlongX, b.AlongX, cx, (row, column, t) => new(t, a.Ys[column], a.Zs[row]));
         Scan(a.AlongY, b.AlongY, cy, (row, column, t) => new(a.Xs[column], t, a.Zs[row]));
         Scan(a.AlongZ, b.AlongZ, cz, (row, column, t) => new(a.Xs[row], a.Ys[column], t));
+        longest = settled;
         longest.Sort((p, q) => q.From.DistanceTo(q.To).CompareTo(p.From.DistanceTo(p.To)));
     }
 
@@ -71,6 +73,17 @@ internal sealed class ExcessScan
                 Note(a, ray, lo, hi, cell, place);
             }
         }
+
+        Settle();
+    }
+
+    // The longest of this set of rays are kept apart from those of the next.
+    private void Settle()
+    {
+        longest.Sort((p, q) => q.From.DistanceTo(q.To).CompareTo(p.From.DistanceTo(p.To)));
+        settled.AddRange(longest.Take(Kept));
+        longest.Clear();
+        shortestKept = 0;
     }
 
     private void Note(RaySet set, int ray, double lo, double hi, double cell, Func<int, int, double, Point3> place)

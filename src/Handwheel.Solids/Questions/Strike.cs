@@ -13,11 +13,11 @@ public static class Strike
     /// <param name="mover">The swept cutter, whole, or any solid.</param>
     /// <param name="obstacle">What must not be met.</param>
     /// <param name="enough">Clearances of this much need not be told apart, mm.</param>
-    /// <param name="tolerance">How finely to look, mm.</param>
+    /// <param name="tolerance">How finely to look, mm: a clearance is certified to within a few times this.</param>
     /// <param name="budget">How many places may be looked at.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is not above 0.</exception>
-    public static StrikeResult Check(ISolid mover, ISolid obstacle, double enough = 1, double tolerance = 0.001, int budget = 200_000)
+    public static StrikeResult Check(ISolid mover, ISolid obstacle, double enough = 1, double tolerance = 0.01, int budget = 50_000)
     {
         Solid a = Solid.From(mover), b = Solid.From(obstacle);
         Demand.Positive(enough);

@@ -1,0 +1,189 @@
+using System.Diagnostics;
+using System.Text.Json;
+using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Grids;
+using Handwheel.Solids.Questions;
+using Handwheel.Solids.Soundings;
+using Handwheel.Solids.Workpieces;
+
+namespace Handwheel.Timing;
+
+internal static class Bench
+{
+    public static double Best(int times, Action<int> run, Action<int>? prepare = null)
+    {
+        var best = double.PositiveInfinity;
+        for (var i = 0; i < times; i++)
+        {
+            prepare?.Invoke(i);
+            var clock = Stopwatch.StartNew();
+            run(i);
+            best = Math.Min(best, clock.Elapsed.TotalMilliseconds);
+        }
+
+        return best;
+    }
+
+    public static void Job(int count, bool peer)
+    {
+        var moves = SampleJob.Moves(count);
+        var cuts = SampleJob.Cuts(moves);
+        RayGrid grid = null!;
+        var fill = Best(3, _ => grid = new RayGrid(SampleJob.Stock, 512, threads: 2));
+        var cut = Best(7, _ => grid.CutAll(cuts), _ => grid = new RayGrid(SampleJob.Stock, 512, threads: 2));
+        var bytes = LiveBytes(() =>
+        {
+            var held = new RayGrid(SampleJob.Stock, 512, threads: 2);
+            var mine = SampleJob.Cuts(moves);
+            held.CutAll(mine);
+            return (held, mine);
+        });
+        var single = new RayGrid(SampleJob.Stock, 512, threads: 1);
+        var one = Best(3, _ => single.CutAll(cuts), _ => single = new RayGrid(SampleJob.Stock, 512, threads: 1));
+        Console.WriteLine($"{count} moves, 3 x 512 x 512 rays: {cut:F1} ms with 2 threads, {one:F1} ms with 1 (bare stock put on the rays: {fill:F1} ms); held: {bytes / 1048576.0:F1} MiB");
+
+        // The next move: the last step edited.
+        var next = new[] { SampleJob.Moves(count + 10)[count].ToCut(), SampleJob.Moves(count + 10)[count + 4].ToCut(), SampleJob.Moves(count + 10)[count + 6].ToCut() };
+        var lower = next.Select(c => new Handwheel.Solids.Cuts.SweptCut(c.Cutter, c.Path, Pose.Translation(new(0, 0, -1)))).ToArray();
+        var edit = Best(30, i => grid.Cut(lower[i % 3]), _ => { if (grid.CanUndo) { grid.Undo(); } });
+        var undo = Best(30, _ => grid.Undo(), i => { if (!grid.CanUndo) { grid.Cut(lower[i % 3]); } });
+        var worst = lower.Max(c => Best(10, _ => grid.Cut(c), _ => { if (grid.CanUndo) { grid.Undo(); } }));
+        Console.WriteLine($"  next move: {edit:F2} ms at best, {worst:F2} ms for the slowest of three kinds; taken back in {undo:F2} ms");
+        Pieces pieces = null!;
+        var connected = Best(7, _ => pieces = Pieces.Of(grid));
+        Console.WriteLine($"  connected pieces from scratch: {connected:F2} ms, {pieces.Count} piece(s)");
+        var job = cuts.Aggregate(new Workpiece(SampleJob.Stock), (w, c) => w.After(c));
+        if (peer)
+        {
+            Peer(moves, job, cut, grid);
+        }
+    }
+
+    public static void Sounding()
+    {
+        var cuts = SampleJob.Cuts(SampleJob.Moves(300));
+        var piece = cuts.Aggregate(new Workpiece(SampleJob.Stock), (w, c) => w.After(c));
+        var random = new Random(3);
+        var lines = Enumerable.Range(0, 3000).Select(i => (i % 4) switch
+        {
+            0 => Line3.AlongX(random.NextDouble() * 14 - 7, random.NextDouble() * -30),
+            1 => Line3.AlongY(random.NextDouble() * 48 - 9, random.NextDouble() * -30),
+            2 => Line3.AlongZ(random.NextDouble() * 48 - 9, random.NextDouble() * 14 - 7),
+            _ => Line3.Through(new(random.NextDouble() * 48 - 9, random.NextDouble() * 14 - 7, random.NextDouble() * -12), new(random.NextDouble() * 48 - 9, random.NextDouble() * 14 - 7, -5)),
+        }).ToArray();
+        var length = 0.0;
+        var time = Best(5, i =>
+        {
+            foreach (var line in lines)
+            {
+                length += piece.Sound(line).Length;
+            }
+        });
+        Console.WriteLine($"a sounding through 300 cuts: {time * 1000 / lines.Length:F2} us (of {length:F0} mm of metal)");
+    }
+
+    private static void Peer(List<SampleJob.Move> moves, Workpiece piece, double cut, RayGrid grid)
+    {
+        var random = new Random(5);
+        var lines = Enumerable.Range(0, 600).Select(i => (i % 3) switch
+        {
+            0 => (0, random.NextDouble() * 13.9 - 6.95, random.NextDouble() * -13),
+            1 => (1, random.NextDouble() * 47.9 - 8.95, random.NextDouble() * -13),
+            _ => (2, random.NextDouble() * 47.9 - 8.95, random.NextDouble() * 13.9 - 6.95),
+        }).ToList();
+        var file = SampleJob.Write(moves, lines);
+        foreach (var batch in (string[])["", "--batch"])
+        {
+            using var process = Process.Start(new ProcessStartInfo("node", $"cut.mjs {file} {batch}") { WorkingDirectory = PeerFolder(), RedirectStandardOutput = true, UseShellExecute = false })!;
+            var answer = JsonDocument.Parse(process.StandardOutput.ReadToEnd()).RootElement;
+            process.WaitForExit();
+            var seconds = answer.GetProperty("seconds").GetDouble();
+            var (mesh, ours, compared) = Errors(answer.GetProperty("soundings"), lines, piece, grid);
+            Console.WriteLine($"  mesh booleans at 0.002 mm chords{(batch.Length > 0 ? ", all at once" : ", one after the other")}: {seconds:F2} s, {answer.GetProperty("triangles").GetInt32()} triangles: {seconds * 1000 / cut:F0} times the engine's time");
+            Console.WriteLine($"    ends of {compared} lines answered alike: mesh off by at most {mesh * 1000:G3} um, engine's surface residual at most {ours:G3} mm: {mesh / Math.Max(ours, 1e-16):G3} times nearer");
+        }
+    }
+
+    // The mesh's ends against the engine's, and the engine's own ends against the definition: distance to the path less the radius.
+    private static (double Mesh, double Ours, int Compared) Errors(JsonElement soundings, List<(int Axis, double U, double V)> lines, Workpiece piece, RayGrid grid)
+    {
+        double mesh = 0, ours = 0;
+        var compared = 0;
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var (axis, u, v) = lines[i];
+            var line = axis == 0 ? Line3.AlongX(u, v) : axis == 1 ? Line3.AlongY(u, v) : Line3.AlongZ(u, v);
+            var spans = piece.Sound(line);
+            var theirs = soundings[i].EnumerateArray().Select(e => e.GetDouble()).ToArray();
+            foreach (var span in spans)
+            {
+                ours = Math.Max(ours, Math.Max(Residual(piece, span.FromSurface, line.At(span.From)), Residual(piece, span.ToSurface, line.At(span.To))));
+            }
+
+            if (theirs.Length == 2 * spans.Count)
+            {
+                compared++;
+                for (var k = 0; k < spans.Count; k++)
+                {
+                    mesh = Math.Max(mesh, Math.Max(Math.Abs(theirs[2 * k] - spans[k].From), Math.Abs(theirs[(2 * k) + 1] - spans[k].To)));
+                }
+            }
+        }
+
+        return (mesh, ours, compared);
+    }
+
+    private static double Residual(Workpiece piece, SurfaceId surface, Point3 p)
+    {
+        if (surface.IsStock || piece.Cuts[surface.Cut] is not Handwheel.Solids.Cuts.SweptCut cut)
+        {
+            return 0;
+        }
+
+        var path = cut.Path;
+        var floor = Math.Min(Math.Abs(p.Z - path.From.Z), Math.Abs(p.Z - path.From.Z - SampleJob.Move.Flute));
+        decimal x = (decimal)p.X, y = (decimal)p.Y;
+        double away;
+        if (path.Kind == Handwheel.Solids.Cuts.PathKind.Arc)
+        {
+            var rim = Math.Abs((double)(Root(((x - (decimal)path.Centre.X) * (x - (decimal)path.Centre.X)) + ((y - (decimal)path.Centre.Y) * (y - (decimal)path.Centre.Y)))) - path.Radius);
+            away = Math.Min(rim, Math.Min(p.Plan.DistanceTo(path.From.Plan), p.Plan.DistanceTo(path.To.Plan)));
+            return new[] { floor, Math.Abs(rim - cut.Cutter.GreatestRadius), Math.Abs(p.Plan.DistanceTo(path.From.Plan) - cut.Cutter.GreatestRadius), Math.Abs(p.Plan.DistanceTo(path.To.Plan) - cut.Cutter.GreatestRadius) }.Min();
+        }
+
+        decimal ax = (decimal)path.From.X, ay = (decimal)path.From.Y, dx = (decimal)path.To.X - ax, dy = (decimal)path.To.Y - ay, dd = (dx * dx) + (dy * dy);
+        var s = dd == 0 ? 0 : Math.Clamp((((x - ax) * dx) + ((y - ay) * dy)) / dd, 0, 1);
+        decimal ex = x - ax - (s * dx), ey = y - ay - (s * dy);
+        away = (double)Root((ex * ex) + (ey * ey));
+        return Math.Min(floor, Math.Abs(away - cut.Cutter.GreatestRadius));
+    }
+
+    private static decimal Root(decimal v)
+    {
+        var x = (decimal)Math.Sqrt((double)v);
+        return x == 0 ? 0 : (x + (v / x)) / 2;
+    }
+
+    private static string PeerFolder()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Handwheel.slnx")))
+        {
+            folder = folder.Parent;
+        }
+
+        return Path.Combine(folder!.FullName, "timing", "peer");
+    }
+
+    private static long LiveBytes(Func<object> make)
+    {
+        GC.Collect();
+        GC.WaitForPendingFinalizers();
+        GC.Collect();
+        var before = GC.GetTotalMemory(forceFullCollection: true);
+        var held = make();
+        var after = GC.GetTotalMemory(forceFullCollection: true);
+        GC.KeepAlive(held);
+        return after - before;
+    }
+}

@@ -1,0 +1,30 @@
+using System.Globalization;
+using Handwheel.Timing;
+
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+var what = args.FirstOrDefault() ?? "all";
+if (what is "all" or "job")
+{
+    Bench.Job(300, peer: true);
+}
+
+if (what is "all" or "long")
+{
+    Bench.Job(5000, peer: !args.Contains("--no-peer"));
+}
+
+if (what is "quick")
+{
+    Bench.Job(300, peer: false);
+    Bench.Job(5000, peer: false);
+}
+
+if (what is "all" or "growth")
+{
+    Growth.Run(args.ElementAtOrDefault(1));
+}
+
+if (what is "all" or "sound")
+{
+    Bench.Sounding();
+}
