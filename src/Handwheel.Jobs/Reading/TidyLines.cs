@@ -63,7 +63,7 @@ internal sealed class TidyLines
             section = Bodies.Contains(word) ? word : string.Empty;
         }
 
-        var columns = goesOn ? [Joined(tokens, 0)] : Columns(tokens, raw, word);
+        var columns = goesOn ? Cut(tokens) : Columns(tokens, raw, word);
         lines.Add(new TidyLine(goesOn ? 6 : word is null && section.Length > 0 ? 2 : 0, columns, comment, block));
         goesOn = tokens[^1].Text == ";";
     }
@@ -83,20 +83,22 @@ internal sealed class TidyLines
         return Heads.Contains(first) || (first == "by" && tokens.Count > 1 && tokens[1].Is("hand")) ? first : null;
     }
 
-    private IReadOnlyList<string> Columns(List<Token> tokens, string raw, string? word)
+    private List<string> Columns(List<Token> tokens, string raw, string? word)
     {
-        if (word is "job" or "metal" or "shop" && tokens.Count > 1)
+        if (word is "job" or "metal" or "shop")
         {
-            return [word, string.Join(' ', raw[tokens[1].Start..tokens[^1].End].Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))];
+            // What a person calls it stays as it is; only its spaces are made single.
+            var title = tokens.Count > 1 && tokens[1].Spaced ? 1 : 0;
+            var text = string.Join(' ', raw[tokens[title].Start..tokens[^1].End].Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+            return title == 1 ? [raw[tokens[0].Start..tokens[0].End], text] : [text];
         }
 
         if (word is not null)
         {
-            var aligned = isShop || word is "unit" or "make";
-            return aligned && tokens.Count > 1 ? [Joined(tokens[..1], 0), Joined(tokens, 1)] : [Joined(tokens, 0)];
+            return isShop || word is "unit" or "make" ? Cut(tokens, Enumerable.Range(0, tokens.Count).FirstOrDefault(i => Apart(tokens, i))) : Cut(tokens);
         }
 
-        return section == "drawing" ? Drawing(tokens) : [Joined(tokens, 0)];
+        return section == "drawing" ? Drawing(tokens) : Cut(tokens);
     }
 
     // name | shape and place | ends and the rest; size | what | its value.
@@ -105,15 +107,33 @@ internal sealed class TidyLines
         var shape = tokens.FindIndex(1, t => FeatureReader.ShapeWords.Contains(t.Text.ToLowerInvariant()));
         if (tokens[0].Is("size") || tokens[0].Is("others") || shape < 0)
         {
-            var value = tokens.FindIndex(1, t => t.Kind is TokenKind.Number or TokenKind.Comma or TokenKind.Broken || t.Text is "(" or "+/-" or "+" or "-");
-            return tokens.Count < 2 || value <= 1 ? tokens.Count < 2 ? [Joined(tokens, 0)] : [Joined(tokens[..1], 0), Joined(tokens, 1)]
-                : [Joined(tokens[..1], 0), Joined(tokens[..value], 1), Joined(tokens, value)];
+            return Cut(tokens, 1, tokens.FindIndex(1, t => t.Kind is TokenKind.Number or TokenKind.Comma or TokenKind.Broken || t.Text is "(" or "+/-" or "+" or "-"));
         }
 
         var ends = tokens.FindIndex(shape, t => t.Is("from") || t.Is("through"));
         ends = ends > 0 && tokens[ends - 1].Text.ToLowerInvariant() is "seen" or "deep" or "high" or "down" ? -1 : ends;
-        return ends < 0 || tokens.Exists(t => t.Text == ";") ? [Joined(tokens[..shape], 0), Joined(tokens, shape)]
-            : [Joined(tokens[..shape], 0), Joined(tokens[..ends], shape), Joined(tokens, ends)];
+        return Cut(tokens, shape, tokens.Exists(t => t.Text == ";") ? -1 : ends);
+    }
+
+    private static bool Apart(List<Token> tokens, int at) =>
+        at > 0 && at < tokens.Count && tokens[at].Text is not ("," or ";" or ")") && tokens[at - 1].Text != "(" && (tokens[at].Spaced || tokens[at - 1].Text is "," or ";");
+
+    // Columns start at these tokens, where they stand apart from what is before them.
+    private static List<string> Cut(List<Token> tokens, params int[] starts)
+    {
+        var columns = new List<string>();
+        var from = 0;
+        foreach (var start in starts)
+        {
+            if (start > from && Apart(tokens, start))
+            {
+                columns.Add(Joined(tokens[from..start], 0));
+                from = start;
+            }
+        }
+
+        columns.Add(Joined(tokens[from..], 0));
+        return columns;
     }
 
     // Tokens with single spaces: none before a comma, none inside a parenthesis that is closed, one after a comma.

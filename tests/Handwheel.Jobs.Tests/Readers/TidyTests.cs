@@ -45,6 +45,20 @@ public sealed class TidyTests
         Assert.Equal(Facts.Of(ShopReader.Read("s", text).Value!), Facts.Of(ShopReader.Read("s", Tidy.Text("s", text)).Value!));
     }
 
+    // Found by damaging documents at random.
+    [Theory]
+    [InlineData("a sign against a heading", "job\u247D a\nunit mm\nadrawing\n")]
+    [InlineData("a sign against a name", "28\u247D , mm\nlonger name here\n")]
+    [InlineData("a number against a semicolon", "job a\ndrawing\n  hub round 1\n  x;9 12 to -8\n")]
+    [InlineData("a name alone in a drawing", "job a\ndrawing\n  hub\n")]
+    [InlineData("a parenthesis never opened", "job a\ndrawing\nholding A in small )8a*967\n")]
+    public void Damaged_lines_are_tidied_once(string name, string text)
+    {
+        var once = Tidy.Text(name, text);
+        Assert.Equal(once, Tidy.Text(name, once));
+        Assert.Equal(Reads.Job(text).Findings.Select(f => f.Message), Reads.Job(once).Findings.Select(f => f.Message));
+    }
+
     [Fact]
     public void What_is_no_text_is_left() => Assert.Equal("\0\0", Tidy.Text("x", "\0\0"));
 
