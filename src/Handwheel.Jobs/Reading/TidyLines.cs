@@ -159,7 +159,7 @@ internal sealed class TidyLines
         {
             var opens = tokens[i].Text == "(";
             depth += opens ? 1 : tokens[i].Text == ")" ? -1 : 0;
-            depth = opens && depth == 1 && !tokens[i].Spaced && i > from && tokens[i - 1].Text is not ("-" or "+") ? -1 : depth;
+            depth = opens && depth == 1 && !tokens[i].Spaced && i > from && tokens[i - 1].Text is not ("-" or "+" or "," or ";") ? -1 : depth;
         }
 
         return depth == 0;

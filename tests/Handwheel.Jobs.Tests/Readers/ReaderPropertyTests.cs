@@ -6,7 +6,7 @@ namespace Handwheel.Jobs.Tests.Readers;
 
 public sealed class ReaderPropertyTests
 {
-    private static readonly int Damages = int.TryParse(Environment.GetEnvironmentVariable("HANDWHEEL_DAMAGES"), NumberStyles.None, CultureInfo.InvariantCulture, out var more) ? more : 1000;
+    private static readonly int Damages = int.TryParse(Environment.GetEnvironmentVariable("HANDWHEEL_DAMAGES"), NumberStyles.None, CultureInfo.InvariantCulture, out var more) ? more : 300;
 
     // A job of rounds, blocks and holes with sizes in hundredths of the unit, written with any unit.
     private static readonly Gen<Func<Func<int, string>, string>> Jobs =

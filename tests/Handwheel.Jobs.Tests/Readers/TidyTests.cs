@@ -50,6 +50,7 @@ public sealed class TidyTests
     [InlineData("a sign against a heading", "job\u247D a\nunit mm\nadrawing\n")]
     [InlineData("a sign against a name", "28\u247D , mm\nlonger name here\n")]
     [InlineData("a number against a semicolon", "job a\ndrawing\n  hub round 1\n  x;9 12 to -8\n")]
+    [InlineData("a parenthesis against a comma", "job a\ndrawing\nholding A in vise\n  ,(\u247D'\t)\n")]
     [InlineData("a name alone in a drawing", "job a\ndrawing\n  hub\n")]
     [InlineData("a parenthesis never opened", "job a\ndrawing\nholding A in small )8a*967\n")]
     public void Damaged_lines_are_tidied_once(string name, string text)
