@@ -1,0 +1,291 @@
+using Handwheel.Jobs.Drawings;
+using Handwheel.Jobs.Findings;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
+using Handwheel.Solids.Cutters;
+using Handwheel.Solids.Soundings;
+
+namespace Handwheel.Proof.Following;
+
+/// <summary>
+/// Follows a course as the machine truly would, from the bare stock: a touch-off finds what is truly there, a move sweeps the cutter from where it stands
+/// to where it is cranked and takes all metal it meets. Mutable inside one proof.
+/// </summary>
+internal sealed class Follower
+{
+    private readonly Course course;
+    private readonly Shop shop;
+    private readonly DrawnPart most;
+    private readonly List<FollowedStep> steps = [];
+    private readonly List<Stroke> strokes = [];
+    private readonly List<FollowedTouch> touches = [];
+    private readonly List<Finding> findings = [];
+    private readonly HashSet<(int Stage, Axis Axis, string Cutter)> told = [];
+    private readonly MachineState machine = new();
+    private readonly CutterRack rack;
+    private Metal metal;
+    private bool incomplete;
+    private Cutter? cutter;
+    private CutterShape? shape;
+    private string? inSpindle;
+
+    /// <summary>Prepares to follow.</summary>
+    /// <param name="course">The course.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="bare">The bare stock.</param>
+    /// <param name="most">Most metal of the drawing: what filing stops at.</param>
+    public Follower(Course course, Shop shop, ISolid bare, DrawnPart most)
+    {
+        this.course = course;
+        this.shop = shop;
+        this.most = most;
+        metal = Metal.Of(bare);
+        rack = new CutterRack(shop);
+    }
+
+    /// <summary>Follows the whole course.</summary>
+    /// <returns>What happened.</returns>
+    public Trace Follow()
+    {
+        var bare = metal;
+        for (var i = 0; i < course.Stages.Count; i++)
+        {
+            var facts = course.Stages[i];
+            var stage = new FollowedStage(i, facts, facts.Setup is { } setup ? new HoldingFrame(setup) : null);
+            Enter(stage);
+            foreach (var step in facts.Steps)
+            {
+                var before = metal;
+                foreach (var one in step.Events)
+                {
+                    Happen(stage, step, one);
+                }
+
+                steps.Add(new FollowedStep(stage, step, before, metal));
+            }
+        }
+
+        return new Trace
+        {
+            Steps = steps,
+            Strokes = strokes,
+            Touches = touches,
+            Bare = bare,
+            Last = metal,
+            Findings = findings,
+            Incomplete = incomplete,
+        };
+    }
+
+    private void Enter(FollowedStage stage)
+    {
+        if (stage.Facts.Setup is { } setup)
+        {
+            machine.NewHolding(setup.Carried);
+            if (!setup.Carried.Contains("z", StringComparer.Ordinal))
+            {
+                inSpindle = null;
+                cutter = null;
+                shape = null;
+            }
+        }
+    }
+
+    private void Happen(FollowedStage stage, CourseStep step, CourseEvent one)
+    {
+        switch (one)
+        {
+            case CutterIn put:
+                Put(step, put);
+                break;
+            case TouchOff touch:
+                TouchOn(stage, step, touch);
+                break;
+            case Move move:
+                Go(stage, step, move);
+                break;
+            case Handwork hand:
+                ByHand(stage, step, hand);
+                break;
+            default:
+                break;
+        }
+    }
+
+    private void Put(CourseStep step, CutterIn put)
+    {
+        machine.NewCutter();
+        inSpindle = put.Cutter;
+        cutter = shop.Cutters.GetValueOrDefault(put.Cutter);
+        shape = rack.Shape(put.Cutter);
+        if (cutter is null)
+        {
+            incomplete = true;
+            findings.Add(FindingCatalogue.NotOnHand(new FindingPlace(step.Id, step.Where), "cutter", put.Cutter, NearestName.Of(put.Cutter, shop.Cutters.Keys)));
+        }
+    }
+
+    private void TouchOn(FollowedStage stage, CourseStep step, TouchOff touch)
+    {
+        if (stage.Facts.Setup is not { } setup || stage.Frame is not { } frame)
+        {
+            findings.Add(FindingCatalogue.NotFollowed(new FindingPlace(step.Id, step.Where), "A touch-off stands among work by hand, where there is no machine"));
+            return;
+        }
+
+        var axis = machine[touch.Axis];
+        var at = new TrueReading(
+            machine[Axis.X].TruthOf(touch.At.X),
+            machine[Axis.Y].TruthOf(touch.At.Y),
+            machine[Axis.Z].TruthOf(touch.At.Z),
+            machine[Axis.T].Placed ? machine[Axis.T].True : 0);
+        var found = TouchingOff.Find(touch, at, setup, frame, metal, shape);
+        found = OnSawFace(touch, found);
+        var gone = found.True is not { } stands || Math.Abs(stands - touch.SetTo) > TouchingOff.SameSurface;
+        touches.Add(new FollowedTouch(stage, step, touch, inSpindle, at, found, metal, gone));
+        var centred = touch.On is "rotary centre" or "axis";
+        axis.Zero(gone ? touch.SetTo : found.True!.Value, touch.SetTo, centred || touch.Axis == Axis.T ? 0 : touch.Towards);
+        if (touch.Axis == Axis.Z)
+        {
+            axis.Lift();
+        }
+        else if (touch.Axis is Axis.X or Axis.Y && !centred)
+        {
+            machine[Axis.Z].Lift();
+        }
+    }
+
+    // A saw touched with its upper face stands lower by its thickness than one touched with its lower face.
+    private Touched OnSawFace(TouchOff touch, Touched found) =>
+        touch.Axis == Axis.Z && touch.On != "metal" && touch.Face == "upper" && cutter is { Thick: > 0 } saw && found.True is { } stands
+            ? found with { True = stands - saw.Thick }
+            : found;
+
+    private void Go(FollowedStage stage, CourseStep step, Move move)
+    {
+        if (stage.Facts.Setup is not { } setup || stage.Frame is not { } frame)
+        {
+            findings.Add(FindingCatalogue.NotFollowed(new FindingPlace(step.Id, step.Where, move.Number), "A move stands among work by hand, where there is no machine"));
+            return;
+        }
+
+        CheckZero(stage, step, move, frame);
+        var says = machine.Says;
+        var quillUp = !machine[Axis.Z].Placed;
+        var placed = machine[Axis.X].Placed && machine[Axis.Y].Placed;
+        var before = machine.True;
+        Crank(setup.Axes, move.To, frame);
+        var to = machine.True;
+        var from = quillUp ? before with { Z = Math.Max(to.Z, Sweeping.QuillUp) } : before;
+        if (!placed)
+        {
+            from = to with { Z = Math.Max(to.Z, Sweeping.QuillUp) };
+        }
+
+        // With the quill up it comes to its place first and then goes down, whatever the move.
+        var legs = Sweeping.Legs(frame, from, to, move.Cutting && !quillUp && placed);
+        Record(new Stroke
+        {
+            Index = strokes.Count,
+            Stage = stage,
+            Step = step,
+            Move = move,
+            Cutter = cutter,
+            Shape = shape,
+            Legs = legs,
+            SaysBefore = says,
+            Before = metal,
+            After = metal,
+        });
+    }
+
+    private void Crank(AxesFacts facts, Reading to, HoldingFrame frame)
+    {
+        machine[Axis.X].CrankTo(to.X, facts.X);
+        machine[Axis.Y].CrankTo(to.Y, facts.Y);
+        machine[Axis.Z].CrankTo(to.Z, facts.Z);
+        if (frame.Turns)
+        {
+            machine[Axis.T].CrankTo(to.T, facts.T);
+        }
+    }
+
+    private void Record(Stroke stroke)
+    {
+        if (stroke.Shape is { } body)
+        {
+            foreach (var leg in stroke.Legs)
+            {
+                if (CutterRack.Cut(body, leg) is { } volume)
+                {
+                    metal = metal.Without(new CutMade(volume, stroke.Index));
+                }
+            }
+        }
+
+        strokes.Add(stroke with { After = metal });
+    }
+
+    private void CheckZero(FollowedStage stage, CourseStep step, Move move, HoldingFrame frame)
+    {
+        foreach (var axis in new[] { Axis.X, Axis.Y, Axis.Z, Axis.T })
+        {
+            var state = machine[axis];
+            if (state.Zeroed || (axis == Axis.T && (!frame.Turns || move.To.T == 0 || stage.Facts.Setup is null)))
+            {
+                continue;
+            }
+
+            // A rotary whose own zero nobody sets is taken to stand as set up: its dial is read as it is.
+            if (axis == Axis.T || (axis == Axis.Z && !move.Cutting) || !told.Add((stage.Index, axis, axis == Axis.Z ? inSpindle ?? string.Empty : string.Empty)))
+            {
+                continue;
+            }
+
+            var name = MachineState.NameOf(axis);
+            var why = axis == Axis.Z
+                ? $"{inSpindle ?? "no cutter"} was not touched off since it was put in"
+                : $"{name} was not touched off in holding {stage.Facts.Name}";
+            findings.Add(FindingCatalogue.ZeroMissing(new FindingPlace(step.Id, step.Where, move.Number), name, why));
+        }
+    }
+
+    private void ByHand(FollowedStage stage, CourseStep step, Handwork hand)
+    {
+        var place = new FindingPlace(step.Id, step.Where);
+        var used = hand.Cutter is null ? null : shop.Cutters.GetValueOrDefault(hand.Cutter);
+        if (hand.Cutter is not null && used is null)
+        {
+            incomplete = true;
+            findings.Add(FindingCatalogue.NotOnHand(place, "cutter", hand.Cutter, NearestName.Of(hand.Cutter, shop.Cutters.Keys)));
+            return;
+        }
+
+        var volume = HandWorking.Volume(hand, used, rack, strokes, most, out var why);
+        if (volume is null)
+        {
+            if (why is not null)
+            {
+                incomplete = true;
+                findings.Add(FindingCatalogue.NotFollowed(place, why));
+            }
+
+            return;
+        }
+
+        var before = metal;
+        metal = metal.Without(new CutMade(volume, strokes.Count));
+        strokes.Add(new Stroke
+        {
+            Index = strokes.Count,
+            Stage = stage,
+            Step = step,
+            Hand = hand,
+            Cutter = used,
+            Shape = rack.Shape(used?.Name),
+            Legs = [],
+            Before = before,
+            After = metal,
+        });
+    }
+}

@@ -1,0 +1,56 @@
+using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Soundings;
+
+namespace Handwheel.Proof.Measuring;
+
+/// <summary>
+/// Probes faces by soundings: a line through a place of a face as aimed, along its normal. Only where the aimed part really has that face there is it a
+/// place to measure; the part as cut is then asked for its nearest face of the same sense.
+/// </summary>
+/// <param name="aimed">The aimed part.</param>
+/// <param name="cut">The part as cut.</param>
+internal sealed class FaceProbe(ISolid aimed, ISolid cut)
+{
+    /// <summary>How near the aimed part&#39;s face must lie to the place, millimetres.</summary>
+    public const double Same = 1e-6;
+
+    /// <summary>How far a face of the part as cut is looked for, millimetres.</summary>
+    public const double Window = 2.5;
+
+    /// <summary>Probes one place.</summary>
+    /// <param name="at">The place of the face as aimed, part frame.</param>
+    /// <param name="normal">Unit normal out of the feature&#39;s outline, part frame.</param>
+    /// <param name="metalInside">Whether metal lies against the normal (an added feature) or beyond it (a cut).</param>
+    /// <returns>What was found; null where the drawing has no such face there.</returns>
+    public Probed? At(Point3 at, Vector3 normal, bool metalInside)
+    {
+        var line = new Line3(at, normal);
+        if (!Nearest(aimed.Sound(line), metalInside, Same, out _, out _))
+        {
+            return null;
+        }
+
+        return Nearest(cut.Sound(line), metalInside, Window, out var offset, out var surface) ? new Probed(offset, surface) : new Probed(null, default);
+    }
+
+    private static bool Nearest(Spans spans, bool leaving, double within, out double place, out SurfaceId surface)
+    {
+        place = double.NaN;
+        surface = default;
+        var best = within;
+        var found = false;
+        foreach (var span in spans)
+        {
+            var edge = leaving ? span.To : span.From;
+            if (Math.Abs(edge) <= best && (!found || Math.Abs(edge) < Math.Abs(place)))
+            {
+                best = Math.Abs(edge);
+                place = edge;
+                surface = leaving ? span.ToSurface : span.FromSurface;
+                found = true;
+            }
+        }
+
+        return found;
+    }
+}

@@ -1,0 +1,170 @@
+using Handwheel.Jobs.Findings;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
+using Handwheel.Proof.Following;
+using Handwheel.Quantities;
+using Handwheel.Solids.Cutters;
+using Handwheel.Solids.Soundings;
+
+namespace Handwheel.Proof.Questions;
+
+/// <summary>
+/// Direction: climb or conventional on each cutting move, from the metal really beside the cutter. Seen from above the spindle turns clockwise; along the
+/// feed, metal on the left is conventional, on the right climb, within 5 % of each other a slot. Climb on an axis with backlash is a caution; beside a thin
+/// web or with a small cutter a halt.
+/// </summary>
+internal static class Direction
+{
+    // Less metal than this beside the cutter (square millimetres, mean over stations) is no cut: what rounding leaves.
+    private const double Rubs = 0.02;
+
+    // How far inside its edge the cutter's rim is looked at, millimetres.
+    private const double Inside = 0.01;
+
+    private static readonly double[] Sides = [0.05, 0.2, 0.35, 0.5, 0.65, 0.8, 0.9, 0.96, 0.985, 0.995, 0.999];
+
+    /// <summary>Asks.</summary>
+    /// <param name="subject">What is looked at.</param>
+    /// <returns>Cautions and halts <c>direction</c>, the gravest of each step.</returns>
+    public static IEnumerable<Finding> Ask(Subject subject)
+    {
+        var worst = new Dictionary<string, Finding>(StringComparer.Ordinal);
+        var order = new List<string>();
+        foreach (var stroke in subject.Trace.Strokes)
+        {
+            if (!Mills(stroke) || Graded(subject, stroke) is not { } finding)
+            {
+                continue;
+            }
+
+            if (!worst.TryGetValue(stroke.Step.Id, out var known))
+            {
+                order.Add(stroke.Step.Id);
+                worst[stroke.Step.Id] = finding;
+            }
+            else if (finding.Grade > known.Grade)
+            {
+                worst[stroke.Step.Id] = finding;
+            }
+        }
+
+        return order.Select(step => worst[step]);
+    }
+
+    /// <summary>Metal to the left and to the right of the feed over a stroke.</summary>
+    /// <param name="stroke">The stroke.</param>
+    /// <returns>Square millimetres on each side, mean over stations.</returns>
+    public static (double Left, double Right) Beside(Stroke stroke)
+    {
+        double left = 0, right = 0;
+        var count = 0;
+        foreach (var station in Station.Along([.. stroke.Legs.Where(l => !l.IsAlongZ)], 2.5, 16))
+        {
+            count++;
+            left += Side(stroke, station, 1);
+            right += Side(stroke, station, -1);
+        }
+
+        return count == 0 ? (0, 0) : (left / count, right / count);
+    }
+
+    private static bool Mills(Stroke stroke) =>
+        stroke is { Cutting: true, Move: not null, Shape: not null, Cutter: not null }
+        && stroke.Cutter.Kind is CutterKind.EndMill or CutterKind.Ball or CutterKind.BullNose or CutterKind.Saw or CutterKind.TSlot
+            or CutterKind.Woodruff or CutterKind.Dovetail or CutterKind.FlyCutter
+        && stroke.Legs.Any(l => !l.IsAlongZ);
+
+    private static Finding? Graded(Subject subject, Stroke stroke)
+    {
+        var (left, right) = Beside(stroke);
+        if (right < Rubs || right <= left * 1.05)
+        {
+            return null;
+        }
+
+        var cutter = stroke.Cutter!;
+        if (cutter.TrueAcross < subject.Shop.SmallUnder)
+        {
+            return FindingCatalogue.Direction(stroke.Place, cutter.Name, $"a small cutter of {subject.Unit.Told(cutter.TrueAcross)}", Grade.Halt);
+        }
+
+        if (ThinBeside(stroke, subject.Shop.ThinUnder) is { } web)
+        {
+            return FindingCatalogue.Direction(stroke.Place, cutter.Name, $"a web of {subject.Unit.Told(web)} beside it", Grade.Halt);
+        }
+
+        if (Slack(stroke) is not { } slack)
+        {
+            return null;
+        }
+
+        var told = slack.Axis == Axis.T ? "backlash in the rotary's worm" : $"{subject.Unit.Told(slack.Amount)} of backlash on {MachineState.NameOf(slack.Axis)}";
+        return FindingCatalogue.Direction(stroke.Place, cutter.Name, told, Grade.Caution);
+    }
+
+    // Area of metal that the rim meets on one side: weights are shares of the radius between neighbouring places.
+    private static double Side(Stroke stroke, Station station, int sign)
+    {
+        var area = 0.0;
+        foreach (var piece in stroke.Shape!.Pieces.Where(p => p.Cuts))
+        {
+            var radius = Math.Max(piece.Radius0, piece.Radius1) - Inside;
+            for (var i = 0; i < Sides.Length && radius > 0; i++)
+            {
+                var low = i == 0 ? 0 : (Sides[i - 1] + Sides[i]) / 2;
+                var high = i == Sides.Length - 1 ? 1 : (Sides[i] + Sides[i + 1]) / 2;
+                var line = station.Upright(radius * Math.Sqrt(1 - (Sides[i] * Sides[i])), sign * radius * Sides[i]);
+                area += Within(stroke.Before.Sound(line), piece) * (high - low) * radius;
+            }
+        }
+
+        return area;
+    }
+
+    private static double Within(Spans spans, ProfilePiece piece)
+    {
+        var length = 0.0;
+        foreach (var span in spans)
+        {
+            length += Math.Max(0, Math.Min(span.To, piece.Z1) - Math.Max(span.From, piece.Z0));
+        }
+
+        return length;
+    }
+
+    // The thinnest metal left standing right beside the cutter, where it is under a thickness.
+    private static double? ThinBeside(Stroke stroke, double under)
+    {
+        double? thinnest = null;
+        var radius = stroke.Shape!.GreatestRadius;
+        var edge = stroke.Shape.Pieces.First(p => p.Cuts);
+        foreach (var station in Station.Along(stroke.Legs, 2.5, 16))
+        {
+            foreach (var span in stroke.After.Sound(station.Across((edge.Z0 + Math.Min(edge.Z1, edge.Z0 + 1)) / 2)))
+            {
+                var touches = Math.Abs(span.From - radius) < 0.05 || Math.Abs(span.To + radius) < 0.05;
+                if (touches && span.Length < under && (thinnest is null || span.Length < thinnest))
+                {
+                    thinnest = span.Length;
+                }
+            }
+        }
+
+        return thinnest;
+    }
+
+    private static (Axis Axis, double Amount)? Slack(Stroke stroke)
+    {
+        var axes = stroke.Stage.Facts.Setup!.Axes;
+        var (says, to) = (stroke.SaysBefore, stroke.Move!.To);
+        foreach (var (axis, moved, facts) in new[] { (Axis.X, says.X != to.X, axes.X), (Axis.Y, says.Y != to.Y, axes.Y), (Axis.T, says.T != to.T, axes.T) })
+        {
+            if (moved && facts.Backlash > 0)
+            {
+                return (axis, facts.Backlash);
+            }
+        }
+
+        return null;
+    }
+}

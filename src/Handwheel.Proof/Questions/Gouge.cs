@@ -1,0 +1,255 @@
+using Handwheel.Jobs.Drawings;
+using Handwheel.Jobs.Findings;
+using Handwheel.Proof.Following;
+using Handwheel.Proof.Nets;
+using Handwheel.Solids.Geometry;
+
+namespace Handwheel.Proof.Questions;
+
+/// <summary>
+/// Gouge: was anything cut inside least metal? Every ray of the net; each interval lost belongs to the first stroke that took it. One finding a step, with its
+/// greatest depth refined off the rays, the first move that does it, and the feature hurt.
+/// </summary>
+internal sealed class Gouge
+{
+    // Less than this is arithmetic, not metal, millimetres.
+    private const double Certain = 1e-5;
+
+    // A feature that has lost metal on this share of the rays through it is gone.
+    private const double AllOfIt = 0.98;
+
+    private readonly Subject subject;
+    private readonly PartNets nets;
+    private readonly Depth depth;
+
+    private Gouge(Subject subject, PartNets nets)
+    {
+        this.subject = subject;
+        this.nets = nets;
+        depth = new Depth(subject.Least.Solid, subject.Trace.Last);
+    }
+
+    /// <summary>Asks.</summary>
+    /// <param name="subject">What is looked at.</param>
+    /// <param name="nets">The nets.</param>
+    /// <returns>Halts <c>gouge</c>, and <c>stock-short</c>; and the strokes that gouge.</returns>
+    public static (IReadOnlyList<Finding> Findings, IReadOnlySet<int> Strokes, bool Short) Ask(Subject subject, PartNets nets)
+    {
+        var gouge = new Gouge(subject, nets);
+        var findings = new List<Finding>();
+        var lack = gouge.StockShort();
+        if (lack is not null)
+        {
+            findings.Add(lack);
+        }
+
+        var lost = gouge.Lost();
+        var strokes = new SortedSet<int>();
+        foreach (var step in lost.GroupBy(l => subject.Trace.Strokes[l.Stroke].Step.Id, StringComparer.Ordinal))
+        {
+            if (gouge.Told([.. step]) is { } finding)
+            {
+                findings.Add(finding);
+                strokes.UnionWith(step.Select(l => l.Stroke));
+            }
+        }
+
+        return (findings, strokes, lack is not null);
+    }
+
+    // Intervals of least metal that the stock had and the metal has not, each with the first stroke that took its middle.
+    private List<(Missing Missing, int Stroke)> Lost()
+    {
+        var lost = new List<(Missing, int)>();
+        for (var axis = 0; axis < 3; axis++)
+        {
+            for (var ray = 0; ray < nets.Last.Count(axis); ray++)
+            {
+                var least = nets.Least.Ray(axis, ray);
+                if (least.Count == 0)
+                {
+                    continue;
+                }
+
+                var gone = least.Intersection(nets.Bare.Ray(axis, ray)).Difference(nets.Last.Ray(axis, ray)).Cleaned(Certain);
+                foreach (var span in gone)
+                {
+                    var missing = new Missing(axis, ray, nets.Last.Line(axis, ray), span);
+                    if (subject.Trace.Last.TakenBy(missing.Middle) is { } cut)
+                    {
+                        lost.Add((missing, subject.Trace.Last.Cut(cut).Stroke));
+                    }
+                }
+            }
+        }
+
+        return lost;
+    }
+
+    private Finding? Told(List<(Missing Missing, int Stroke)> lost)
+    {
+        var (deep, at) = Deepest(lost);
+        if (deep <= Certain)
+        {
+            return null;
+        }
+
+        var first = subject.Trace.Strokes[lost.Min(l => l.Stroke)];
+        var inside = lost.OrderByDescending(l => l.Missing.Span.Length).First().Missing.Middle;
+        var (feature, whole) = Hurt(lost, first, inside);
+        var place = Places.Of(first, at);
+        return FindingCatalogue.Gouge(place, subject.Unit, deep, feature?.Feature.Name ?? "part", whole, RightReading.For(subject, first, feature, inside));
+    }
+
+    private (double Depth, Point3 At) Deepest(List<(Missing Missing, int Stroke)> lost)
+    {
+        var starts = new List<(double Depth, Missing Missing, bool AtEnd)>();
+        double through = 0;
+        var middle = lost[0].Missing.Middle;
+        foreach (var (missing, _) in lost)
+        {
+            var on = false;
+            foreach (var atEnd in new[] { false, true })
+            {
+                var surface = atEnd ? missing.Span.ToSurface : missing.Span.FromSurface;
+                if (surface.IsStock || surface.Cut >= subject.Trace.Last.Count)
+                {
+                    continue;
+                }
+
+                on = true;
+                starts.Add((depth.OnRay(missing, atEnd), missing, atEnd));
+            }
+
+            if (!on && missing.Span.Length > through)
+            {
+                (through, middle) = (missing.Span.Length, missing.Middle);
+            }
+        }
+
+        (double Depth, Point3 At) best = starts.Count > 0 ? (0, default) : (through, middle);
+        foreach (var (_, missing, atEnd) in starts.OrderByDescending(s => s.Depth).Take(4))
+        {
+            var found = depth.Refined(missing, atEnd, nets.Last.Spacing);
+            best = found.Depth > best.Depth ? found : best;
+        }
+
+        return best;
+    }
+
+    private (DrawnFeature? Feature, bool Whole) Hurt(List<(Missing Missing, int Stroke)> lost, Stroke first, Point3 inside)
+    {
+        if (first.Legs.All(l => l.IsAlongZ) && CutBeside(inside) is { } hole)
+        {
+            return (hole, false);
+        }
+
+        DrawnFeature? named = null;
+        foreach (var feature in subject.Least.Features.Where(f => !f.Feature.IsCut))
+        {
+            if (Share(feature, lost) >= AllOfIt)
+            {
+                return (feature, true);
+            }
+
+            if (named is null && feature.Solid.Contains(inside))
+            {
+                named = feature;
+            }
+        }
+
+        return (named, false);
+    }
+
+    // The share of a feature's rays (along its depth) on which it has lost metal.
+    private double Share(DrawnFeature feature, List<(Missing Missing, int Stroke)> lost)
+    {
+        var axis = feature.Feature.View switch
+        {
+            View.Front => 1,
+            View.Right => 0,
+            _ => 2,
+        };
+        int all = 0, hurt = 0;
+        var byRay = lost.Where(l => l.Missing.Axis == axis).ToLookup(l => l.Missing.Ray, l => l.Missing.Span);
+        for (var ray = 0; ray < nets.Last.Count(axis); ray++)
+        {
+            var least = nets.Least.Ray(axis, ray);
+            if (least.Count == 0)
+            {
+                continue;
+            }
+
+            var own = least.Intersection(feature.Solid.Sound(nets.Last.Line(axis, ray))).Cleaned(0.01);
+            if (own.Count > 0)
+            {
+                all++;
+                hurt += byRay[ray].Any(s => s.From < own[^1].To && s.To > own[^1].From) ? 1 : 0;
+            }
+        }
+
+        return all == 0 ? 0 : (double)hurt / all;
+    }
+
+    private DrawnFeature? CutBeside(Point3 inside) => subject.Aimed.Features
+        .Where(f => f.Feature.IsCut && f.Across is not null)
+        .Select(f => (Feature: f, Off: f.Outlines.Min(o => Off(o, f, inside))))
+        .Where(p => p.Off < p.Feature.Across!.Value)
+        .OrderBy(p => p.Off)
+        .Select(p => p.Feature)
+        .FirstOrDefault();
+
+    private static double Off(Outline outline, DrawnFeature feature, Point3 p)
+    {
+        var inView = Measuring.FeatureView.InView(feature.Feature.View, p);
+        return outline.DistanceTo(new Point2(inView.X, inView.Y));
+    }
+
+    private Finding? StockShort()
+    {
+        var deepest = 0.0;
+        Point3 at = default;
+        for (var axis = 0; axis < 3; axis++)
+        {
+            for (var ray = 0; ray < nets.Last.Count(axis); ray++)
+            {
+                foreach (var span in nets.Least.Ray(axis, ray).Difference(nets.Bare.Ray(axis, ray)).Cleaned(Certain))
+                {
+                    if (span.Length > deepest)
+                    {
+                        (deepest, at) = (span.Length, nets.Last.Line(axis, ray).At(span.Middle));
+                    }
+                }
+            }
+        }
+
+        // What lies wholly outside the stock's box shows on no ray of it.
+        var (part, stock) = (subject.Least.Solid.Bounds, subject.Trace.Bare.Bounds);
+        foreach (var (past, place) in Past(part, stock))
+        {
+            if (past > deepest + 1e-9)
+            {
+                (deepest, at) = (past, place);
+            }
+        }
+
+        if (deepest <= Certain)
+        {
+            return null;
+        }
+
+        var feature = subject.Least.Features.FirstOrDefault(f => !f.Feature.IsCut && f.Solid.Bounds.Grown(1e-6).Contains(at));
+        return FindingCatalogue.StockShort(new FindingPlace(Where: subject.Stock.Where, At: at), subject.Unit, deepest, feature?.Feature.Name ?? "part");
+    }
+
+    private static IEnumerable<(double Past, Point3 Place)> Past(Box3 part, Box3 stock)
+    {
+        var c = part.Centre;
+        yield return (stock.Min.X - part.Min.X, c with { X = part.Min.X });
+        yield return (part.Max.X - stock.Max.X, c with { X = part.Max.X });
+        yield return (stock.Min.Y - part.Min.Y, c with { Y = part.Min.Y });
+        yield return (part.Max.Y - stock.Max.Y, c with { Y = part.Max.Y });
+        yield return (stock.Min.Z - part.Min.Z, c with { Z = part.Min.Z });
+        yield return (part.Max.Z - stock.Max.Z, c with { Z = part.Max.Z });
+    }
+}

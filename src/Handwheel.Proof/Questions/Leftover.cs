@@ -1,0 +1,114 @@
+using Handwheel.Jobs.Findings;
+using Handwheel.Proof.Nets;
+using Handwheel.Solids.Geometry;
+
+namespace Handwheel.Proof.Questions;
+
+/// <summary>Leftover: is anything of the released part outside most metal? Asked once, at the end; waste does not count. One finding a feature.</summary>
+internal static class Leftover
+{
+    private const double Certain = 1e-5;
+
+    /// <summary>Asks.</summary>
+    /// <param name="subject">What is looked at.</param>
+    /// <param name="nets">The nets.</param>
+    /// <param name="pieces">The pieces in the end.</param>
+    /// <param name="part">The piece that is the part.</param>
+    /// <returns>Halts <c>leftover</c>.</returns>
+    public static IReadOnlyList<Finding> Ask(Subject subject, PartNets nets, PieceMap pieces, int part)
+    {
+        var over = Over(nets, pieces, part);
+        var depth = new Depth(subject.Trace.Last, subject.Most.Solid);
+        var findings = new List<Finding>();
+        foreach (var group in over.GroupBy(m => Near(subject, m.Middle), StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
+        {
+            (double Height, Point3 At) best = default;
+            foreach (var missing in group.OrderByDescending(m => Estimate(depth, m)).Take(3))
+            {
+                foreach (var atEnd in new[] { false, true })
+                {
+                    if (OnMost(subject, missing, atEnd))
+                    {
+                        var found = depth.Refined(missing, atEnd, nets.Last.Spacing);
+                        best = found.Depth > best.Height ? found : best;
+                    }
+                }
+            }
+
+            if (best.Height <= 0)
+            {
+                var longest = group.MaxBy(m => m.Span.Length);
+                best = (longest.Span.Length, longest.Middle);
+            }
+
+            if (best.Height > Certain)
+            {
+                findings.Add(FindingCatalogue.Leftover(Place(subject, best.At), subject.Unit, best.Height, group.Key));
+            }
+        }
+
+        return findings;
+    }
+
+    private static List<Missing> Over(PartNets nets, PieceMap pieces, int part)
+    {
+        var over = new List<Missing>();
+        for (var axis = 0; axis < 3; axis++)
+        {
+            for (var ray = 0; ray < nets.Last.Count(axis); ray++)
+            {
+                var metal = nets.Last.Ray(axis, ray);
+                for (var s = 0; s < metal.Count; s++)
+                {
+                    if (pieces.Of(axis, ray, s) != part)
+                    {
+                        continue;
+                    }
+
+                    var own = Solids.Soundings.Spans.Of([metal[s]]);
+                    foreach (var span in own.Difference(nets.Most.Ray(axis, ray)).Cleaned(Certain))
+                    {
+                        over.Add(new Missing(axis, ray, nets.Last.Line(axis, ray), span));
+                    }
+                }
+            }
+        }
+
+        return over;
+    }
+
+    private static double Estimate(Depth depth, Missing missing) => missing.Span.Length > 0 ? Math.Min(depth.OnRay(missing, atEnd: false), missing.Span.Length) : 0;
+
+    // Which end of the interval lies on most metal's own surface.
+    private static bool OnMost(Subject subject, Missing missing, bool atEnd)
+    {
+        var (end, way) = atEnd ? (missing.Span.To, 1e-6) : (missing.Span.From, -1e-6);
+        return subject.Most.Solid.Contains(missing.Line.At(end + way));
+    }
+
+    private static string Near(Subject subject, Point3 at)
+    {
+        string? best = null;
+        var least = double.PositiveInfinity;
+        foreach (var feature in subject.Aimed.Features)
+        {
+            var inView = Measuring.FeatureView.InView(feature.Feature.View, at);
+            var plan = new Point2(inView.X, inView.Y);
+            var beside = feature.Outlines.Min(o => o.Contains(plan) ? 0 : o.DistanceTo(plan));
+            var past = Math.Max(0, Math.Max(Math.Min(feature.From, feature.To) - inView.Z, inView.Z - Math.Max(feature.From, feature.To)));
+            var off = Math.Sqrt((beside * beside) + (past * past));
+            if (off < least - 1e-9)
+            {
+                (best, least) = (feature.Feature.Name, off);
+            }
+        }
+
+        return best ?? "part";
+    }
+
+    private static FindingPlace Place(Subject subject, Point3 at)
+    {
+        var where = subject.Aimed.Find(Near(subject, at))?.Feature.Where;
+        return new FindingPlace(Where: where, At: at);
+    }
+}
