@@ -15,7 +15,7 @@ internal sealed class DistanceCheck(FindingBag bag, DrawingWorker worker)
 
         if (size.Face is not null || size.OtherFace is not null || size.Along == "z")
         {
-            return Faces(size, limits);
+            return BetweenFaces(size, limits);
         }
 
         if (worker.Centre(size.Feature) is not { } a || worker.Centre(size.Other) is not { } b)
@@ -28,9 +28,9 @@ internal sealed class DistanceCheck(FindingBag bag, DrawingWorker worker)
     }
 
     // Between faces along Z: tops and undersides. Faces to the sides are held to the solid by the proof.
-    private ExactLimits? Faces(SizeDraft size, ExactLimits limits)
+    private ExactLimits? BetweenFaces(SizeDraft size, ExactLimits limits)
     {
-        var (a, b) = (End(size.Face), End(size.OtherFace));
+        var (a, b) = (Faces.End(size.Face), Faces.End(size.OtherFace));
         if (a is null || b is null)
         {
             return limits;
@@ -48,8 +48,6 @@ internal sealed class DistanceCheck(FindingBag bag, DrawingWorker worker)
         return worker.Aimed(size.Feature, a.Value, size.Where) is { } from && worker.Aimed(size.Other!, b.Value, size.Where) is { } to
             ? Held(size, limits, Math.Abs((from - to).ToDouble())) : null;
     }
-
-    private static Measure? End(string? face) => face switch { "top" => Measure.Top, "bottom" => Measure.Bottom, _ => null };
 
     private ExactLimits? Held(SizeDraft size, ExactLimits limits, double drawn)
     {

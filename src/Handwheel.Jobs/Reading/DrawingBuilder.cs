@@ -8,6 +8,7 @@ namespace Handwheel.Jobs.Reading;
 internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, DrawingWorker worker)
 {
     private readonly Dictionary<FeatureDraft, Feature> built = [];
+    private readonly Dictionary<FeatureDraft, IReadOnlyList<Place>?> placed = [];
 
     public Drawing Build(IReadOnlyList<SizeDraft> sizes)
     {
@@ -42,9 +43,7 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
             return;
         }
 
-        var places = draft.Shape is ShapeForm.Tangent or ShapeForm.Outline && draft.At is null && !draft.Typed.ContainsKey(Measure.X)
-            ? new PlaceBuilder(bag, worker).Places(draft, new Point2(0, 0), Inherited(draft))
-            : worker.Centre(draft) is { } centre ? new PlaceBuilder(bag, worker).Places(draft, centre, Inherited(draft)) : null;
+        var places = PlacesOf(draft);
         if (places is null || draft.Broken)
         {
             return;
@@ -67,9 +66,20 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
         };
     }
 
-    // A feature at another one stands at all its places.
-    private IReadOnlyList<Place>? Inherited(FeatureDraft draft) =>
-        draft.At is { } at && draft.Repeat is null ? built.TryGetValue(at, out var feature) ? feature.Places : null : null;
+    // A feature at another one stands at all its places. Null, with a finding made, where they cannot be worked out.
+    private IReadOnlyList<Place>? PlacesOf(FeatureDraft draft)
+    {
+        if (placed.TryGetValue(draft, out var known))
+        {
+            return known;
+        }
+
+        placed[draft] = null;
+        var unplaced = draft.Shape is ShapeForm.Tangent or ShapeForm.Outline && draft.At is null && !draft.Typed.ContainsKey(Measure.X);
+        var centre = unplaced ? new Point2(0, 0) : worker.Centre(draft);
+        var inherited = draft is { At: { } at, Repeat: null, Broken: false } ? PlacesOf(at) : null;
+        return placed[draft] = centre is { } c ? new PlaceBuilder(bag, worker).Places(draft, c, inherited) : null;
+    }
 
     private (Limits From, Limits To)? Ends(FeatureDraft draft, (Point3 Least, Point3 Most)? extent)
     {

@@ -13,6 +13,8 @@ internal sealed class DrawingWorker
     private readonly Dictionary<(FeatureDraft, Measure), ExactLimits?> done = [];
     private readonly List<(FeatureDraft Feature, Measure Measure)> under = [];
     private readonly Dictionary<(FeatureDraft, Measure), SizeDraft> sizes = [];
+    private readonly Dictionary<(FeatureDraft, Measure), Exact> shifts = [];
+    private readonly List<SizeDraft> distances = [];
     private readonly LimitsWorker limits;
 
     public DrawingWorker(LengthUnit unit, FindingBag bag)
@@ -43,6 +45,14 @@ internal sealed class DrawingWorker
                 bag.Add(FindingCatalogue.SaidTwice(size.Where, $"The size {size.Name}", sizes[key].Where));
             }
         }
+
+        distances.AddRange(lines.Where(s => s is { Other: not null, Limits: not null } && !s.Feature.Broken && !s.Other.Broken));
+        foreach (var size in distances.Where(s => s is { Face: null, OtherFace: null } && s.Along != "z"))
+        {
+            new DistanceAim(this, shifts).Aim(size);
+        }
+
+        done.Clear();
     }
 
     public SizeDraft? SizeOf(FeatureDraft feature, Measure measure) => sizes.GetValueOrDefault((feature, measure));
@@ -130,7 +140,7 @@ internal sealed class DrawingWorker
             return ExactLimits.Only(Exact.Zero);
         }
 
-        return Evaluator.Length(typed.Number) is { } value ? ExactLimits.Only(value) : null;
+        return Evaluator.Length(typed.Number) is { } value ? ExactLimits.Only(shifts.TryGetValue((feature, measure), out var shift) ? value + shift : value) : null;
     }
 
     // A measure typed in the feature's line, limited by a size, by its own limits or by others.
@@ -252,6 +262,11 @@ internal sealed class DrawingWorker
             return limits.Work(typed.Number, own, false);
         }
 
+        if (FromFace(feature, end, drawn) is { } faced)
+        {
+            return faced;
+        }
+
         var stated = SizeOf(feature, Measure.High) is not null || (feature.Typed.TryGetValue(Measure.High, out var high) && high.Limits is not null);
         if (!stated || end == Datum(feature))
         {
@@ -264,10 +279,35 @@ internal sealed class DrawingWorker
             return null;
         }
 
-        return end == Measure.Bottom
-            ? new ExactLimits(drawn, from.Middle - height.Upper, from.Middle - height.Lower)
-            : new ExactLimits(drawn, from.Middle + height.Lower, from.Middle + height.Upper);
+        return Beyond(drawn, from.Middle, height, end == Measure.Bottom);
     }
+
+    // A face that a stated distance holds to another nearer the origin (or named first): the whole limits stand on it.
+    private ExactLimits? FromFace(FeatureDraft feature, Measure end, Exact drawn)
+    {
+        foreach (var size in distances.Where(s => s.Feature != s.Other))
+        {
+            var first = (size.Feature, Faces.End(size.Face));
+            var second = (size.Other!, Faces.End(size.OtherFace));
+            var isFirst = first == (feature, end);
+            var (datum, datumEnd) = isFirst ? second : first;
+            if ((!isFirst && second != (feature, end)) || datumEnd is null || EndDrawn(datum, datumEnd.Value) is not { } other)
+            {
+                continue;
+            }
+
+            var away = Math.Abs(drawn.ToDouble()) - Math.Abs(other.ToDouble());
+            if (away > 0 || (away == 0 && !isFirst))
+            {
+                return LimitsOf(datum, datumEnd.Value, size.Where) is { } from && Own(size, false) is { } by ? Beyond(drawn, from.Middle, by, drawn.ToDouble() < other.ToDouble()) : null;
+            }
+        }
+
+        return null;
+    }
+
+    private static ExactLimits Beyond(Exact drawn, Exact from, ExactLimits by, bool below) =>
+        below ? new ExactLimits(drawn, from - by.Upper, from - by.Lower) : new ExactLimits(drawn, from + by.Lower, from + by.Upper);
 
     private Measure Datum(FeatureDraft feature) =>
         EndDrawn(feature, Measure.Bottom) is { } bottom && EndDrawn(feature, Measure.Top) is { } top && Math.Abs(bottom.ToDouble()) < Math.Abs(top.ToDouble())

@@ -30,7 +30,8 @@ internal sealed class TidyLines
     {
         for (var line = 1; line <= source.Lines.Count; line++)
         {
-            Add(source.LineAt(line), Lexer.Split(source.LineAt(line), line));
+            var raw = source.LineAt(line);
+            Add(raw, Lexer.Split(raw, line).ConvertAll(t => t with { Text = raw.Substring(t.Start, t.Length) }));
         }
 
         return lines;

@@ -51,6 +51,7 @@ public sealed class TidyTests
     [InlineData("a sign against a name", "28\u247D , mm\nlonger name here\n")]
     [InlineData("a number against a semicolon", "job a\ndrawing\n  hub round 1\n  x;9 12 to -8\n")]
     [InlineData("a parenthesis against a comma", "job a\ndrawing\nholding A in vise\n  ,(\u247D'\t)\n")]
+    [InlineData("two dashes of different kinds", "job a\ndrawing\n  hub round 1 +/\u2212 -0.05\n  hib round 1 +/\u2212-0.05\n")]
     [InlineData("a name alone in a drawing", "job a\ndrawing\n  hub\n")]
     [InlineData("a parenthesis never opened", "job a\ndrawing\nholding A in small )8a*967\n")]
     public void Damaged_lines_are_tidied_once(string name, string text)
