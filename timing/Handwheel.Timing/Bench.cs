@@ -59,6 +59,19 @@ internal static class Bench
         }
     }
 
+    /// <summary>Where the time goes, by kind of move.</summary>
+    public static void Kinds()
+    {
+        var moves = SampleJob.Moves(5000);
+        for (var kind = 0; kind < 10; kind++)
+        {
+            var cuts = SampleJob.Cuts([.. moves.Where((_, i) => i % 10 == kind)]);
+            RayGrid grid = null!;
+            var time = Best(3, _ => grid.CutAll(cuts), _ => grid = new RayGrid(SampleJob.Stock, 512, threads: 1));
+            Console.WriteLine($"kind {kind} ({moves[kind].Kind}): {cuts.Count} moves in {time:F1} ms, one thread");
+        }
+    }
+
     public static void Sounding()
     {
         var cuts = SampleJob.Cuts(SampleJob.Moves(300));

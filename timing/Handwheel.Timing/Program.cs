@@ -28,3 +28,8 @@ if (what is "all" or "sound")
 {
     Bench.Sounding();
 }
+
+if (what is "kinds")
+{
+    Bench.Kinds();
+}

@@ -15,6 +15,7 @@ internal sealed class GridCut
         Path = path;
         Slabs = slabs;
         Bounds = solid.Bounds;
+        Widest = slabs.Length > 0 ? slabs.Max(s => s.GreatestRadius) : 0;
     }
 
     internal Solid Solid { get; }
@@ -25,6 +26,9 @@ internal sealed class GridCut
     internal Slab[] Slabs { get; }
 
     internal Box3 Bounds { get; }
+
+    // Greatest radius of the cutter, mm.
+    internal double Widest { get; }
 
     internal static GridCut Of(Solid solid)
     {

@@ -49,7 +49,12 @@ internal sealed class GridCutter
                 set.Lo[ray] = lo;
                 set.Hi[ray] = hi;
                 set.More[ray] = more;
-                set.Summarise(ray / set.Columns, ray % set.Columns / RaySet.BlockSize);
+                var (row, block) = (ray / set.Columns, ray % set.Columns / RaySet.BlockSize);
+                if (i == 0 || strip[i - 1].Set != index || strip[i - 1].Ray / RaySet.BlockSize != ray / RaySet.BlockSize)
+                {
+                    set.Summarise(row, block);
+                    set.SummariseTile(row / RaySet.BlockSize, block);
+                }
             }
         }
     }

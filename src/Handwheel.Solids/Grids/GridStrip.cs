@@ -44,6 +44,7 @@ internal sealed class GridStrip
             Level.Summarise(row, block);
         }
 
+        Tiles(Level);
         if (alongY)
         {
             return;
@@ -58,6 +59,8 @@ internal sealed class GridStrip
 
             grid.AlongZ.Summarise(row, block);
         }
+
+        Tiles(grid.AlongZ);
     }
 
     internal void Cut(GridCut cut, List<RayChange>? log)
@@ -84,6 +87,14 @@ internal sealed class GridStrip
             {
                 Tapered(cut, slab, log);
             }
+        }
+    }
+
+    private void Tiles(RaySet set)
+    {
+        for (var tile = 0; tile < set.Tiles; tile++)
+        {
+            set.SummariseTile(tile, block);
         }
     }
 
@@ -116,9 +127,73 @@ internal sealed class GridStrip
     private Line3 LevelLine(int row, int column) =>
         alongY ? Line3.AlongY(grid.Xs[column], grid.Zs[row]) : Line3.AlongX(grid.Ys[column], grid.Zs[row]);
 
+    // Whether any metal is left where the cut might take some: by the tiles' bounds, less what stands inside an arc's ring.
+    private bool MayMeet(GridCut cut, double z0, double z1)
+    {
+        var (lo, hi) = alongY ? (cut.Bounds.Min.Y, cut.Bounds.Max.Y) : (cut.Bounds.Min.X, cut.Bounds.Max.X);
+        var (from, to) = Hole(cut);
+        var (a, b) = Rows(grid.Zs, z0, z1);
+        for (var tile = a / RaySet.BlockSize; tile <= b / RaySet.BlockSize && a <= b; tile++)
+        {
+            double metalLo = Level.TileLo[(tile * Level.Blocks) + block], metalHi = Level.TileHi[(tile * Level.Blocks) + block];
+            if (lo < metalHi && hi > metalLo && !(metalLo > from && metalHi < to))
+            {
+                return true;
+            }
+        }
+
+        if (alongY)
+        {
+            return false;
+        }
+
+        (a, b) = Rows(grid.Xs, lo, hi);
+        for (var tile = a / RaySet.BlockSize; tile <= b / RaySet.BlockSize && a <= b; tile++)
+        {
+            var summary = (tile * grid.AlongZ.Blocks) + block;
+            if (z0 < grid.AlongZ.TileHi[summary] && z1 > grid.AlongZ.TileLo[summary])
+            {
+                var step = RayGrid.Step(grid.Xs) * RaySet.BlockSize;
+                var x = grid.Xs[tile * RaySet.BlockSize];
+                if (!(x > from && x + step < to))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    // The stretch of all this strip's lines that lies inside an arc's ring, where its cutter never comes.
+    private (double From, double To) Hole(GridCut cut)
+    {
+        var path = cut.Path!;
+        var radius = path.Radius - cut.Widest;
+        if (radius <= 0)
+        {
+            return (0, 0);
+        }
+
+        var (c, along) = alongY ? (path.Centre.X, path.Centre.Y) : (path.Centre.Y, path.Centre.X);
+        var far = Math.Max(Math.Abs(Across[first] - c), Math.Abs(Across[first + count - 1] - c));
+        if (far >= radius)
+        {
+            return (0, 0);
+        }
+
+        var half = Math.Sqrt((radius - far) * (radius + far)) * (1 - 1e-9);
+        return (along - half, along + half);
+    }
+
     private void Cylinder(GridCut cut, Slab slab, List<RayChange>? log)
     {
-        laterals.Work(slab, slab.R0, cut.Path!, alongY, Across.AsSpan(first, count));
+        if (!MayMeet(cut, cut.Path!.From.Z + slab.Z0, cut.Path.From.Z + slab.Z1))
+        {
+            return;
+        }
+
+        laterals.Work(slab.R0, cut.Path!, alongY, Across.AsSpan(first, count));
         if (laterals.IsEmpty)
         {
             return;
@@ -126,43 +201,76 @@ internal sealed class GridStrip
 
         double z0 = cut.Path!.From.Z + slab.Z0, z1 = cut.Path.From.Z + slab.Z1;
         var (a, b) = Rows(grid.Zs, z0, z1);
-        for (var row = a; row <= b; row++)
+        var level = Level;
+        for (var tile = a / RaySet.BlockSize; tile <= b / RaySet.BlockSize && a <= b; tile++)
         {
-            TakeLevel(row, log);
+            var summary = (tile * level.Blocks) + block;
+            if (!laterals.Meets(level.TileLo[summary], level.TileHi[summary]))
+            {
+                continue;
+            }
+
+            var changed = false;
+            var end = Math.Min(b, (tile * RaySet.BlockSize) + RaySet.BlockSize - 1);
+            for (var row = Math.Max(a, tile * RaySet.BlockSize); row <= end; row++)
+            {
+                changed |= TakeLevel(row, log);
+            }
+
+            if (changed)
+            {
+                level.SummariseTile(tile, block);
+            }
         }
 
         if (!alongY)
         {
-            (a, b) = Rows(grid.Xs, laterals.Least, laterals.Most);
-            for (var row = a; row <= b; row++)
+            TakeUpright(z0, z1, log);
+        }
+    }
+
+    private void TakeUpright(double z0, double z1, List<RayChange>? log)
+    {
+        var set = grid.AlongZ;
+        var (a, b) = Rows(grid.Xs, laterals.Least, laterals.Most);
+        for (var tile = a / RaySet.BlockSize; tile <= b / RaySet.BlockSize && a <= b; tile++)
+        {
+            var summary = (tile * set.Blocks) + block;
+            if (!(z0 < set.TileHi[summary] && z1 > set.TileLo[summary]))
             {
-                TakeUpright(row, z0, z1, log);
+                continue;
+            }
+
+            var changed = false;
+            var end = Math.Min(b, (tile * RaySet.BlockSize) + RaySet.BlockSize - 1);
+            for (var row = Math.Max(a, tile * RaySet.BlockSize); row <= end; row++)
+            {
+                changed |= TakeUpright(row, z0, z1, log);
+            }
+
+            if (changed)
+            {
+                set.SummariseTile(tile, block);
             }
         }
     }
 
     // The plan section of the laterals off one row of level rays.
-    private void TakeLevel(int row, List<RayChange>? log)
+    private bool TakeLevel(int row, List<RayChange>? log)
     {
         var set = Level;
         var summary = (row * set.Blocks) + block;
-        if (!(laterals.Least < set.BlockHi[summary] && laterals.Most > set.BlockLo[summary]))
+        if (!laterals.Meets(set.BlockLo[summary], set.BlockHi[summary]))
         {
-            return;
+            return false;
         }
 
         var start = (row * set.Columns) + first;
-        var changed = false;
-        double[] from = laterals.From, to = laterals.To;
-        var los = set.Lo.AsSpan(start, count);
-        var his = set.Hi.AsSpan(start, count);
-        for (var i = 0; i < los.Length; i++)
+        ReadOnlySpan<double> los = set.Lo.AsSpan(start, count), his = set.Hi.AsSpan(start, count);
+        var changed = TakeEach(set, start, Laterals.Met(laterals.From, laterals.To, los, his), laterals.From, laterals.To, log);
+        if (laterals.HasSecond)
         {
-            double a = from[i], b = to[i];
-            if (a < his[i] && b > los[i])
-            {
-                changed |= set.Take(start + i, a, b, log, LevelIndex);
-            }
+            changed |= TakeEach(set, start, Laterals.Met(laterals.From2, laterals.To2, los, his), laterals.From2, laterals.To2, log);
         }
 
         foreach (var (line, a, b) in laterals.More)
@@ -177,27 +285,45 @@ internal sealed class GridStrip
         {
             set.Summarise(row, block);
         }
+
+        return changed;
+    }
+
+    private bool TakeEach(RaySet set, int start, uint met, double[] from, double[] to, List<RayChange>? log)
+    {
+        var changed = false;
+        for (; met != 0; met &= met - 1)
+        {
+            var i = System.Numerics.BitOperations.TrailingZeroCount(met);
+            changed |= set.Take(start + i, from[i], to[i], log, LevelIndex);
+        }
+
+        return changed;
     }
 
     // Heights z0..z1 off the upright rays of one x that lie in the plan section.
-    private void TakeUpright(int row, double z0, double z1, List<RayChange>? log)
+    private bool TakeUpright(int row, double z0, double z1, List<RayChange>? log)
     {
         var set = grid.AlongZ;
         var summary = (row * set.Blocks) + block;
         if (!(z0 < set.BlockHi[summary] && z1 > set.BlockLo[summary]))
         {
-            return;
+            return false;
         }
 
         var x = grid.Xs[row];
         var start = (row * set.Columns) + first;
-        var changed = false;
-        for (var i = 0; i < count; i++)
+        ReadOnlySpan<double> los = set.Lo.AsSpan(start, count), his = set.Hi.AsSpan(start, count);
+        var met = Laterals.MetAt(laterals.From, laterals.To, x, z0, z1, los, his);
+        if (laterals.HasSecond)
         {
-            if (laterals.From[i] < x && x < laterals.To[i] && z0 < set.Hi[start + i] && z1 > set.Lo[start + i])
-            {
-                changed |= set.Take(start + i, z0, z1, log, 2);
-            }
+            met |= Laterals.MetAt(laterals.From2, laterals.To2, x, z0, z1, los, his);
+        }
+
+        var changed = false;
+        for (; met != 0; met &= met - 1)
+        {
+            changed |= set.Take(start + System.Numerics.BitOperations.TrailingZeroCount(met), z0, z1, log, 2);
         }
 
         foreach (var (line, a, b) in laterals.More)
@@ -212,6 +338,8 @@ internal sealed class GridStrip
         {
             set.Summarise(row, block);
         }
+
+        return changed;
     }
 
     // A radius that changes with height: level rays row by row, upright rays by their distance to the path.
@@ -225,8 +353,11 @@ internal sealed class GridStrip
             var summary = (row * Level.Blocks) + block;
             if (Level.BlockLo[summary] < Level.BlockHi[summary])
             {
-                laterals.Work(slab, slab.RadiusAt(grid.Zs[row] - path.From.Z), path, alongY, Across.AsSpan(first, count));
-                TakeLevel(row, log);
+                laterals.Work(slab.RadiusAt(grid.Zs[row] - path.From.Z), path, alongY, Across.AsSpan(first, count));
+                if (TakeLevel(row, log))
+                {
+                    Level.SummariseTile(row / RaySet.BlockSize, block);
+                }
             }
         }
 
@@ -267,6 +398,7 @@ internal sealed class GridStrip
             if (changed)
             {
                 set.Summarise(row, block);
+                set.SummariseTile(row / RaySet.BlockSize, block);
             }
         }
     }
@@ -335,6 +467,7 @@ internal sealed class GridStrip
         if (changed)
         {
             set.Summarise(row, block);
+            set.SummariseTile(row / RaySet.BlockSize, block);
         }
     }
 }

@@ -124,7 +124,8 @@ public sealed class RayGrid
     public void CutAll(IReadOnlyList<ISolid> cuts)
     {
         ArgumentNullException.ThrowIfNull(cuts);
-        _ = cutter.Cut([.. cuts.Select(c => GridCut.Of(Solid.From(c)))], logged: false);
+        // Deepest first: what lies above is then gone in one go and later cuts pass it by. A union has no order, so the bits are the same.
+        _ = cutter.Cut([.. cuts.Select(c => GridCut.Of(Solid.From(c))).OrderBy(c => c.Bounds.Min.Z)], logged: false);
         undo = null;
         lastCut = null;
     }

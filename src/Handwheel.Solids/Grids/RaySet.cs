@@ -19,6 +19,9 @@ internal sealed class RaySet
         More = new double[]?[rows * columns];
         BlockLo = new double[rows * Blocks];
         BlockHi = new double[rows * Blocks];
+        Tiles = (rows + BlockSize - 1) / BlockSize;
+        TileLo = new double[Tiles * Blocks];
+        TileHi = new double[Tiles * Blocks];
     }
 
     internal int Rows { get; }
@@ -36,6 +39,13 @@ internal sealed class RaySet
     internal double[] BlockLo { get; }
 
     internal double[] BlockHi { get; }
+
+    // Summaries of 16 rows of one block.
+    internal int Tiles { get; }
+
+    internal double[] TileLo { get; }
+
+    internal double[] TileHi { get; }
 
     internal bool IsEmpty(int ray) => !(Lo[ray] < Hi[ray]);
 
@@ -84,6 +94,20 @@ internal sealed class RaySet
 
         BlockLo[(row * Blocks) + block] = lo;
         BlockHi[(row * Blocks) + block] = hi;
+    }
+
+    internal void SummariseTile(int tile, int block)
+    {
+        double lo = double.PositiveInfinity, hi = double.NegativeInfinity;
+        var end = Math.Min(Rows, (tile + 1) * BlockSize);
+        for (var row = tile * BlockSize; row < end; row++)
+        {
+            lo = Math.Min(lo, BlockLo[(row * Blocks) + block]);
+            hi = Math.Max(hi, BlockHi[(row * Blocks) + block]);
+        }
+
+        TileLo[(tile * Blocks) + block] = lo;
+        TileHi[(tile * Blocks) + block] = hi;
     }
 
     // Takes the open interval a..b off a ray that it is known to meet. True when the ray changed.
