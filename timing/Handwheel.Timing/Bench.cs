@@ -113,7 +113,7 @@ internal static class Bench
             var seconds = answer.GetProperty("seconds").GetDouble();
             var (mesh, ours, compared) = Errors(answer.GetProperty("soundings"), lines, piece, grid);
             Console.WriteLine($"  mesh booleans at 0.002 mm chords{(batch.Length > 0 ? ", all at once" : ", one after the other")}: {seconds:F2} s, {answer.GetProperty("triangles").GetInt32()} triangles: {seconds * 1000 / cut:F0} times the engine's time");
-            Console.WriteLine($"    ends of {compared} lines answered alike: mesh off by at most {mesh * 1000:G3} um, engine's surface residual at most {ours:G3} mm: {mesh / Math.Max(ours, 1e-16):G3} times nearer");
+            Console.WriteLine($"    ends of {compared} lines answered alike: off the exact surface by at most {mesh:G3} mm (mesh) and {ours:G3} mm (engine): {mesh / Math.Max(ours, 1e-16):G3} times nearer");
         }
     }
 
@@ -138,7 +138,10 @@ internal static class Bench
                 compared++;
                 for (var k = 0; k < spans.Count; k++)
                 {
-                    mesh = Math.Max(mesh, Math.Max(Math.Abs(theirs[2 * k] - spans[k].From), Math.Abs(theirs[(2 * k) + 1] - spans[k].To)));
+                    // Judged alike: how far the end lies off the exact surface it should be on.
+                    mesh = Math.Max(mesh, Math.Max(
+                        Residual(piece, spans[k].FromSurface, line.At(theirs[2 * k])),
+                        Residual(piece, spans[k].ToSurface, line.At(theirs[(2 * k) + 1]))));
                 }
             }
         }

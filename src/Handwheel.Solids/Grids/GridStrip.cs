@@ -225,11 +225,11 @@ internal sealed class GridStrip
 
         if (!alongY)
         {
-            TakeUpright(z0, z1, log);
+            TakeUpright(Hole(cut), z0, z1, log);
         }
     }
 
-    private void TakeUpright(double z0, double z1, List<RayChange>? log)
+    private void TakeUpright((double From, double To) hole, double z0, double z1, List<RayChange>? log)
     {
         var set = grid.AlongZ;
         var (a, b) = Rows(grid.Xs, laterals.Least, laterals.Most);
@@ -245,7 +245,10 @@ internal sealed class GridStrip
             var end = Math.Min(b, (tile * RaySet.BlockSize) + RaySet.BlockSize - 1);
             for (var row = Math.Max(a, tile * RaySet.BlockSize); row <= end; row++)
             {
-                changed |= TakeUpright(row, z0, z1, log);
+                if (!(grid.Xs[row] > hole.From && grid.Xs[row] < hole.To))
+                {
+                    changed |= TakeUpright(row, z0, z1, log);
+                }
             }
 
             if (changed)

@@ -138,14 +138,19 @@ internal sealed class Laterals
         }
 
         double lo = double.PositiveInfinity, hi = double.NegativeInfinity;
-        Disc(ax, line - ay, r, ref lo, ref hi);
-        double dx = bx - ax, dy = by - ay;
-        if (dx != 0 || dy != 0)
+        if (ay == by || ax == bx)
         {
-            Disc(bx, line - by, r, ref lo, ref hi);
-            Band(ax, line - ay, dx, dy, r, ref lo, ref hi);
+            // Along the line or square to it: one disc, drawn out to both ends.
+            Disc(ax, line - Math.Clamp(line, Math.Min(ay, by), Math.Max(ay, by)), r, ref lo, ref hi);
+            From[i] = lo + Math.Min(0, bx - ax);
+            To[i] = hi + Math.Max(0, bx - ax);
+            return;
         }
 
+        Disc(ax, line - ay, r, ref lo, ref hi);
+        double dx = bx - ax, dy = by - ay;
+        Disc(bx, line - by, r, ref lo, ref hi);
+        Band(ax, line - ay, dx, dy, r, ref lo, ref hi);
         From[i] = lo;
         To[i] = hi;
     }

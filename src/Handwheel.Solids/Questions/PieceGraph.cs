@@ -3,14 +3,17 @@ using Handwheel.Solids.Grids;
 
 namespace Handwheel.Solids.Questions;
 
-// Union-find over the intervals along X. With a bridge above 0, gaps up to it along any ray count as metal.
+// Pieces over the intervals along X, as runs: neighbouring intervals of one row that a ray along Y joins carry one label at once, and a small
+// union-find joins labels. With a bridge above 0, gaps up to it along any ray count as metal.
 internal sealed class PieceGraph
 {
     private readonly RayGrid grid;
     private readonly RaySet x;
     private readonly double bridge;
     private readonly int[] first;
-    private readonly int[] parent;
+    private readonly int[] label;
+    private int[] parent = new int[1024];
+    private int labels;
 
     internal PieceGraph(RayGrid grid, double bridge)
     {
@@ -20,41 +23,66 @@ internal sealed class PieceGraph
         first = new int[x.Lo.Length + 1];
         for (var ray = 0; ray < x.Lo.Length; ray++)
         {
-            first[ray + 1] = first[ray] + x.CountOf(ray);
+            first[ray + 1] = first[ray] + (x.Lo[ray] < x.Hi[ray] ? x.More[ray] is { } more ? more.Length / 2 : 1 : 0);
         }
 
-        parent = new int[first[^1]];
-        for (var i = 0; i < parent.Length; i++)
+        label = new int[first[^1]];
+        for (var row = 0; row < x.Rows; row++)
         {
-            parent[i] = i;
+            LabelRow(row);
+            for (var back = 1; back <= Reach && back <= row; back++)
+            {
+                JoinRows(row - back, row);
+            }
         }
-
-        Join();
     }
 
-    internal int Count => parent.Length;
+    internal int Count => label.Length;
 
-    internal int Root(int node)
+    internal int Labels => labels;
+
+    // With bridging, a neighbour may lie behind some empty lines.
+    private int Reach => bridge > 0 ? 5 : 1;
+
+    internal int LabelOf(int node) => label[node];
+
+    internal int Root(int of)
     {
-        while (parent[node] != node)
+        while (parent[of] != of)
         {
-            parent[node] = parent[parent[node]];
-            node = parent[node];
+            parent[of] = parent[parent[of]];
+            of = parent[of];
         }
 
-        return node;
+        return of;
     }
 
-    internal (Point3 From, Point3 To) Ends(int node)
+    // Per label, which lies in one row: volume in lengths, bounds, and the middle of its longest interval.
+    internal void Measure(double[] length, Box3[] box, double[] longest, Point3[] inside)
     {
-        var ray = RayOf(node);
-        var (lo, hi) = x.IntervalOf(ray, node - first[ray]);
-        double y = grid.Ys[ray % x.Columns], z = grid.Zs[ray / x.Columns];
-        return (new(lo, y, z), new(hi, y, z));
+        for (var ray = 0; ray < x.Lo.Length; ray++)
+        {
+            double y = grid.Ys[ray % x.Columns], z = grid.Zs[ray / x.Columns];
+            for (var node = first[ray]; node < first[ray + 1]; node++)
+            {
+                var (lo, hi) = x.IntervalOf(ray, node - first[ray]);
+                var of = label[node];
+                length[of] += hi - lo;
+                ref var bounds = ref box[of];
+                bounds = new(
+                    new(Math.Min(bounds.Min.X, lo), Math.Min(bounds.Min.Y, y), z),
+                    new(Math.Max(bounds.Max.X, hi), Math.Max(bounds.Max.Y, y), z));
+                if (hi - lo > longest[of])
+                {
+                    longest[of] = hi - lo;
+                    inside[of] = new((lo + hi) / 2, y, z);
+                }
+            }
+        }
     }
 
-    // The node of the nearest lattice line, or one within two lines of it, that holds the place's X.
-    internal int NodeAt(Point3 p)
+    // The label of the nearest lattice line, or a neighbour of it, that holds the place's X; -1 for none.
+    internal int LabelAt(Point3 p)
     {
         int j = RayGrid.Nearest(grid.Ys, p.Y), k = RayGrid.Nearest(grid.Zs, p.Z);
         var best = -1;
@@ -73,7 +101,7 @@ internal sealed class PieceGraph
                 var away = Math.Abs(grid.Ys[j + dj] - p.Y) + Math.Abs(grid.Zs[k + dk] - p.Z);
                 if (i >= 0 && away < least)
                 {
-                    (best, least) = (first[ray] + i, away);
+                    (best, least) = (label[first[ray] + i], away);
                 }
             }
         }
@@ -81,83 +109,98 @@ internal sealed class PieceGraph
         return best;
     }
 
-    private int RayOf(int node)
+    // Labels of one row: each interval takes its left neighbour's where a ray along Y joins the two.
+    private void LabelRow(int k)
     {
-        var i = Array.BinarySearch(first, node);
-        if (i < 0)
+        for (var j = 0; j < x.Columns; j++)
         {
-            return ~i - 1;
-        }
-
-        // Rays with no interval share the start of the next one.
-        while (i + 1 < first.Length && first[i + 1] == node)
-        {
-            i++;
-        }
-
-        return i;
-    }
-
-    private void Join()
-    {
-        for (var k = 0; k < x.Rows; k++)
-        {
-            for (var j = 0; j < x.Columns; j++)
+            var ray = (k * x.Columns) + j;
+            if (j > 0 && bridge == 0 && AreSingle(ray - 1, ray))
             {
-                var ray = (k * x.Columns) + j;
-                if (x.IsEmpty(ray))
+                LabelSingle(ray, j, k);
+                continue;
+            }
+
+            for (var node = first[ray]; node < first[ray + 1]; node++)
+            {
+                label[node] = -1;
+            }
+
+            for (var back = 1; back <= Reach && back <= j; back++)
+            {
+                Neighbours(ray - back, ray, j - back, j, k, k, inRow: true);
+            }
+
+            for (var node = first[ray]; node < first[ray + 1]; node++)
+            {
+                if (label[node] < 0)
                 {
-                    continue;
+                    label[node] = NewLabel();
                 }
 
-                if (bridge > 0)
+                if (bridge > 0 && node > first[ray] && x.IntervalOf(ray, node - first[ray]).Lo - x.IntervalOf(ray, node - first[ray] - 1).Hi <= bridge)
                 {
-                    Along(ray);
-                }
-
-                // With bridging, a neighbour may lie behind some empty lines.
-                var reach = bridge > 0 ? 5 : 1;
-                for (var n = 1; n <= reach; n++)
-                {
-                    if (j + n < x.Columns)
-                    {
-                        Neighbours(ray, ray + n, j, j + n, k, k);
-                    }
-
-                    if (k + n < x.Rows)
-                    {
-                        Neighbours(ray, ray + (n * x.Columns), j, j, k, k + n);
-                    }
+                    Union(label[node], label[node - 1]);
                 }
             }
         }
     }
 
-    private void Along(int ray)
+    private bool AreSingle(int rayA, int rayB) => first[rayA] + 1 == first[rayA + 1] && first[rayB] + 1 == first[rayB + 1];
+
+    // One interval each, the usual case.
+    private void LabelSingle(int ray, int j, int k)
     {
-        for (var i = 1; i < x.CountOf(ray); i++)
+        double lo = Math.Max(x.Lo[ray], x.Lo[ray - 1]), hi = Math.Min(x.Hi[ray], x.Hi[ray - 1]);
+        int left = first[ray - 1], node = first[ray];
+        label[node] = -1;
+        label[node] = lo <= hi && Joined(left, node, lo, hi, j - 1, j, k, k) ? label[left] : NewLabel();
+    }
+
+    private void JoinRows(int from, int to)
+    {
+        int lastA = -1, lastB = -1;
+        for (var j = 0; j < x.Columns; j++)
         {
-            if (x.IntervalOf(ray, i).Lo - x.IntervalOf(ray, i - 1).Hi <= bridge)
+            int rayA = (from * x.Columns) + j, rayB = (to * x.Columns) + j;
+            int a = first[rayA], b = first[rayB];
+            if (!AreSingle(rayA, rayB))
             {
-                Union(first[ray] + i, first[ray] + i - 1);
+                Neighbours(rayA, rayB, j, j, from, to, inRow: false);
+            }
+            else if (label[a] != lastA || label[b] != lastB)
+            {
+                // One interval each, the usual case; what two runs have once agreed on is not asked again.
+                double lo = Math.Max(x.Lo[rayA], x.Lo[rayB]), hi = Math.Min(x.Hi[rayA], x.Hi[rayB]);
+                if (lo <= hi + bridge && Joined(a, b, lo, hi, j, j, from, to))
+                {
+                    Union(label[a], label[b]);
+                    (lastA, lastB) = (label[a], label[b]);
+                }
             }
         }
     }
 
-    private void Neighbours(int rayA, int rayB, int ja, int jb, int ka, int kb)
+    private void Neighbours(int rayA, int rayB, int ja, int jb, int ka, int kb, bool inRow)
     {
-        if (x.More[rayA] is null && x.More[rayB] is null)
+        int a = first[rayA], b = first[rayB], endA = first[rayA + 1], endB = first[rayB + 1];
+        while (a < endA && b < endB)
         {
-            Pair(first[rayA], first[rayB], Math.Max(x.Lo[rayA], x.Lo[rayB]), Math.Min(x.Hi[rayA], x.Hi[rayB]), ja, jb, ka, kb);
-            return;
-        }
+            var (alo, ahi) = x.IntervalOf(rayA, a - first[rayA]);
+            var (blo, bhi) = x.IntervalOf(rayB, b - first[rayB]);
+            double lo = Math.Max(alo, blo), hi = Math.Min(ahi, bhi);
+            if (lo <= hi + bridge && !(label[b] >= 0 && label[a] == label[b]) && Joined(a, b, lo, hi, ja, jb, ka, kb))
+            {
+                if (inRow && label[b] < 0)
+                {
+                    label[b] = label[a];
+                }
+                else
+                {
+                    Union(label[a], label[b]);
+                }
+            }
 
-        int a = 0, b = 0, na = x.CountOf(rayA), nb = x.CountOf(rayB);
-        while (a < na && b < nb)
-        {
-            var (alo, ahi) = x.IntervalOf(rayA, a);
-            var (blo, bhi) = x.IntervalOf(rayB, b);
-            Pair(first[rayA] + a, first[rayB] + b, Math.Max(alo, blo), Math.Min(ahi, bhi), ja, jb, ka, kb);
             if (ahi < bhi)
             {
                 a++;
@@ -169,51 +212,43 @@ internal sealed class PieceGraph
         }
     }
 
-    // Two intervals that lie side by side from lo to hi: joined when a crossing ray is metal between them, tried from the middle outwards.
-    private void Pair(int a, int b, double lo, double hi, int ja, int jb, int ka, int kb)
+    // Two intervals side by side from lo to hi: joined when a crossing ray is metal between them, tried from the middle outwards.
+    private bool Joined(int a, int b, double lo, double hi, int ja, int jb, int ka, int kb)
     {
         if (bridge > 0)
         {
-            if (lo <= hi + bridge)
-            {
-                Union(a, b);
-            }
-
-            return;
+            return true;
         }
 
-        if (!(lo <= hi) || Root(a) == Root(b))
+        if (label[b] >= 0 && Root(label[a]) == Root(label[b]))
         {
-            return;
+            return false;
         }
 
         var xs = grid.Xs;
-        int i0 = (int)Math.Ceiling((lo - xs[0]) / RayGrid.Step(xs)), i1 = (int)Math.Floor((hi - xs[0]) / RayGrid.Step(xs));
-        i0 = Math.Max(i0, 0);
-        i1 = Math.Min(i1, xs.Length - 1);
+        var step = RayGrid.Step(xs);
+        int i0 = Math.Max(0, (int)Math.Ceiling((lo - xs[0]) / step)), i1 = Math.Min(xs.Length - 1, (int)Math.Floor((hi - xs[0]) / step));
         var middle = (i0 + i1) / 2;
         for (var n = 0; n <= i1 - i0; n++)
         {
             var i = middle + ((n & 1) == 0 ? -(n / 2) : (n + 1) / 2);
             if (i >= i0 && i <= i1 && Crosses(i, ja, jb, ka, kb))
             {
-                Union(a, b);
-                return;
+                return true;
             }
         }
+
+        return false;
     }
 
     private bool Crosses(int i, int ja, int jb, int ka, int kb)
     {
         if (ja != jb)
         {
-            var set = grid.AlongY;
-            var ray = (ka * set.Columns) + i;
-            return Holds(set, ray, grid.Ys[ja], grid.Ys[jb]);
+            return Holds(grid.AlongY, (ka * grid.AlongY.Columns) + i, grid.Ys[ja], grid.Ys[jb]);
         }
 
-        var upright = grid.AlongZ;
-        return Holds(upright, (i * upright.Columns) + ja, grid.Zs[ka], grid.Zs[kb]);
+        return Holds(grid.AlongZ, (i * grid.AlongZ.Columns) + ja, grid.Zs[ka], grid.Zs[kb]);
     }
 
     private static bool Holds(RaySet set, int ray, double from, double to)
@@ -225,6 +260,17 @@ internal sealed class PieceGraph
 
         var i = set.IndexAt(ray, from);
         return i >= 0 && set.IntervalOf(ray, i).Hi >= to;
+    }
+
+    private int NewLabel()
+    {
+        if (labels == parent.Length)
+        {
+            Array.Resize(ref parent, labels * 2);
+        }
+
+        parent[labels] = labels;
+        return labels++;
     }
 
     // The smaller number stays the root, so that the outcome does not depend on the order of joining.

@@ -100,8 +100,8 @@ public sealed class Pieces
     /// <param name="place">The place.</param>
     public int PieceAt(Point3 place)
     {
-        var node = graph.NodeAt(place);
-        return node < 0 ? -1 : pieceOfRoot[graph.Root(node)];
+        var label = graph.LabelAt(place);
+        return label < 0 ? -1 : pieceOfRoot[graph.Root(label)];
     }
 
     /// <summary>Whether two places are one piece, as certain as this spacing can be.</summary>
@@ -109,7 +109,7 @@ public sealed class Pieces
     /// <param name="b">Another place in metal.</param>
     public Joined SamePiece(Point3 a, Point3 b)
     {
-        int i = graph.NodeAt(a), j = graph.NodeAt(b);
+        int i = graph.LabelAt(a), j = graph.LabelAt(b);
         if (i < 0 || j < 0)
         {
             return Joined.Undecided;
@@ -121,33 +121,44 @@ public sealed class Pieces
         }
 
         var wide = bridged.Value;
-        return wide.Root(i) == wide.Root(j) ? Joined.Undecided : Joined.Apart;
+        return wide.Root(wide.LabelAt(a)) == wide.Root(wide.LabelAt(b)) ? Joined.Undecided : Joined.Apart;
     }
 
     private (IReadOnlyList<Piece> All, int[] OfRoot) Gather()
     {
-        var found = new Dictionary<int, (Point3 Inside, double Longest, Box3 Box, double Volume)>();
         var cell = RayGrid.Step(grid.Ys) * RayGrid.Step(grid.Zs);
-        for (var node = 0; node < graph.Count; node++)
+        var longest = new double[graph.Labels];
+        var volume = new double[graph.Labels];
+        var inside = new Point3[graph.Labels];
+        var box = new Box3[graph.Labels];
+        Array.Fill(longest, -1);
+        Array.Fill(box, Box3.Empty);
+        graph.Measure(volume, box, longest, inside);
+
+        // Labels into their roots, which have the smallest numbers.
+        for (var label = graph.Labels - 1; label >= 0; label--)
         {
-            var root = graph.Root(node);
-            var (from, to) = graph.Ends(node);
-            var length = to.X - from.X;
-            var known = found.TryGetValue(root, out var p) ? p : (Inside: from, Longest: -1, Box: Box3.Empty, Volume: 0);
-            found[root] = (
-                length > known.Longest ? new Point3((from.X + to.X) / 2, from.Y, from.Z) : known.Inside,
-                Math.Max(length, known.Longest),
-                known.Box.Union(new(from, to)),
-                known.Volume + (length * cell));
+            var root = graph.Root(label);
+            if (root == label)
+            {
+                continue;
+            }
+
+            volume[root] += volume[label];
+            box[root] = box[root].Union(box[label]);
+            if (longest[label] > longest[root])
+            {
+                (longest[root], inside[root]) = (longest[label], inside[label]);
+            }
         }
 
-        var order = found.OrderByDescending(p => p.Value.Volume).ThenBy(p => p.Key).ToArray();
-        var ofRoot = new int[graph.Count];
+        var order = Enumerable.Range(0, graph.Labels).Where(l => graph.Root(l) == l).OrderByDescending(l => volume[l]).ThenBy(l => l).ToArray();
+        var ofRoot = new int[graph.Labels];
         for (var i = 0; i < order.Length; i++)
         {
-            ofRoot[order[i].Key] = i;
+            ofRoot[order[i]] = i;
         }
 
-        return ([.. order.Select(p => new Piece(p.Value.Inside, p.Value.Box, p.Value.Volume))], ofRoot);
+        return ([.. order.Select(l => new Piece(inside[l], box[l], volume[l] * cell))], ofRoot);
     }
 }
