@@ -13,6 +13,7 @@ internal sealed class ClauseReader(FeatureNames names, NumberReader numbers, Eva
         while (!c.AtEnd)
         {
             c.SkipCommas();
+            _ = into.Said.Count > 0 && c.Take("and");
             if (c.AtEnd)
             {
                 break;

@@ -55,9 +55,50 @@ internal static class Extents
         SlotShape s => [.. Ends((s.Long.Nominal - s.Wide.Nominal) / 2).Select(p => Turned(p, s.Turn))],
         PolygonShape p => [.. Enumerable.Range(0, p.Sides).Select(i => Turned(
             new Point2(p.AcrossFlats.Nominal / 2 / Math.Cos(Math.PI / p.Sides), 0), p.Turn + (Math.PI * ((2 * i) + 1) / p.Sides)))],
-        OutlineShape o => [.. o.Corners.Select(c => c.At)],
+        OutlineShape o => [.. o.Corners.Select(c => c.At), .. Bulges(o.Corners)],
         _ => [new Point2(0, 0)],
     };
+
+    // Where an arc crosses the directions of its plan's axes from its centre: the farthest it bulges.
+    private static IEnumerable<Point2> Bulges(IReadOnlyList<OutlineCorner> corners)
+    {
+        for (var i = 0; i < corners.Count; i++)
+        {
+            if (corners[i].ArcCentre is not { } c)
+            {
+                continue;
+            }
+
+            var (from, to) = corners[i].ArcCounterclockwise ? (corners[i].At, corners[(i + 1) % corners.Count].At) : (corners[(i + 1) % corners.Count].At, corners[i].At);
+            var start = Math.Atan2(from.Y - c.Y, from.X - c.X);
+            var sweep = Wrapped(Math.Atan2(to.Y - c.Y, to.X - c.X) - start);
+            var radius = Math.Sqrt(((from.X - c.X) * (from.X - c.X)) + ((from.Y - c.Y) * (from.Y - c.Y)));
+            foreach (var (x, y) in new[] { (1, 0), (0, 1), (-1, 0), (0, -1) })
+            {
+                if (Wrapped(Math.Atan2(y, x) - start) < sweep)
+                {
+                    yield return new Point2(c.X + (radius * x), c.Y + (radius * y));
+                }
+            }
+        }
+    }
+
+    private static double Wrapped(double angle) => angle - (2 * Math.PI * Math.Floor(angle / (2 * Math.PI)));
+
+    // How far the part stands from an axis through a point of its plan: the greatest distance of any added feature drawn in that view.
+    public static double Radius(IEnumerable<Feature> features, View view, Point2 axis)
+    {
+        var most = 0d;
+        foreach (var feature in features.Where(f => !f.IsCut && f.View == view && f.Shape is not TangentShape))
+        {
+            foreach (var place in feature.Places)
+            {
+                most = Points(feature.Shape).Select(p => Placed(p, place)).Select(p => Math.Sqrt(((p.X - axis.X) * (p.X - axis.X)) + ((p.Y - axis.Y) * (p.Y - axis.Y))) + Round(feature.Shape)).Prepend(most).Max();
+            }
+        }
+
+        return most;
+    }
 
     private static double Round(FeatureShape shape) => shape switch
     {

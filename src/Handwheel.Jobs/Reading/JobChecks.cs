@@ -1,8 +1,10 @@
+using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
 using Handwheel.Jobs.Stocks;
+using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Jobs.Reading;
 
@@ -14,6 +16,7 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
     public void Check(Job job)
     {
         InStock(job);
+        InRound(job);
         foreach (var stage in job.Stages)
         {
             if (stage is Holding holding)
@@ -53,6 +56,29 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
             {
                 bag.Add(FindingCatalogue.SmallStock(s.Where, FormattableString.Invariant($"The part stands {over:0.###} mm out of its stock towards {axis} plus."), over));
             }
+        }
+    }
+
+    // A round bar is no box: what is drawn along its axis must lie within its round too.
+    private void InRound(Job job)
+    {
+        var s = job.Stock;
+        if (s.Form != StockForm.Round)
+        {
+            return;
+        }
+
+        var middle = new Point3(s.Least.X + (s.Used.X / 2), s.Least.Y + (s.Used.Y / 2), s.Least.Z + (s.Used.Z / 2));
+        var (view, axis, across) = s.Along switch
+        {
+            "x" => (View.Right, new Point2(middle.Y, middle.Z), s.Used.Y),
+            "y" => (View.Front, new Point2(middle.X, middle.Z), s.Used.X),
+            _ => (View.Top, new Point2(middle.X, middle.Y), s.Used.X),
+        };
+        var over = Extents.Radius(job.Drawing.Features, view, axis) - (across / 2);
+        if (over > Closed)
+        {
+            bag.Add(FindingCatalogue.SmallStock(s.Where, FormattableString.Invariant($"The part stands {over:0.###} mm out of its round bar sideways."), over));
         }
     }
 

@@ -3,8 +3,8 @@ using Handwheel.Jobs.Steps;
 
 namespace Handwheel.Jobs.Reading;
 
-// Reads typed moves: readings of the holding, as they would be cranked.
-internal sealed class MoveReader(NumberReader numbers, Evaluator evaluator, ClauseReader clauses)
+// Reads typed moves: readings of the holding, as they would be cranked; a rotary's is on its own rim, so that theta is the reading times its sense.
+internal sealed class MoveReader(NumberReader numbers, Evaluator evaluator, ClauseReader clauses, int sense)
 {
     private const string MoveMend = "A typed move is 'move x to 12.5', 'cut x to 12.5, y to 3 with em10', 'plunge z to -3 with em10'.";
     private const string TurnMend = "A typed turn is 'turn rotary clockwise once at x 5, y 0, z -8 with em10' or 'turn rotary counterclockwise to 90 deg at x 5, y 0, z -8 with em10'.";
@@ -62,7 +62,7 @@ internal sealed class MoveReader(NumberReader numbers, Evaluator evaluator, Clau
                 return null;
             }
 
-            draft = word == "to" ? draft with { T = angle } : draft with { Turns = angle.Value / (2 * Math.PI) };
+            draft = word == "to" ? draft with { T = angle with { Value = angle.Value * sense } } : draft with { Turns = angle.Value / (2 * Math.PI) };
         }
         else
         {

@@ -188,6 +188,13 @@ internal sealed class NumberReader(FeatureNames names)
             return null;
         }
 
+        if (c.Peek() is { Kind: TokenKind.Word } word && Units.Other.Contains(word.Text.ToLowerInvariant()))
+        {
+            c.At++;
+            c.Fail(FindingCatalogue.WrongUnit(c.Statement.SpanOf(start, c.At - 1), c.Statement.TextOf(start, c.At - 1), "a length in mm, in, thou or um, or an angle in deg"));
+            return null;
+        }
+
         var quantity = new Quantity(value, Dimension.Bare);
         var unit = Units.Take(c);
         if (unit is not null)

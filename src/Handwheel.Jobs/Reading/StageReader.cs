@@ -44,7 +44,7 @@ internal sealed class StageReader(FindingBag bag, FeatureNames names, NumberRead
             bag.Add(FindingCatalogue.SaidTwice(heading.SpanOf(1, 1), $"Holding {name}", letters[name].Where));
         }
 
-        var reader = new StepReader(names, numbers, evaluator, IsSize);
+        var reader = new StepReader(names, numbers, evaluator, IsSize, shop?.Rotary?.Sense is { } sense and not 0 ? sense : 1);
         var steps = Steps(lines, (c, number) => reader.Read(c, new StepHead(Id(name, number), c.Statement.Text, c.Statement.Where)));
         var plain = holding ?? new Holding { Name = name, Holder = string.Empty, Steps = [], Where = heading.Where, Text = heading.Text };
         return plain with { Steps = steps };

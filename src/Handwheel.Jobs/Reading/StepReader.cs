@@ -4,7 +4,7 @@ using Handwheel.Jobs.Steps;
 namespace Handwheel.Jobs.Reading;
 
 // Reads the steps of a holding.
-internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evaluator evaluator, Func<string, bool> isSize)
+internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evaluator evaluator, Func<string, bool> isSize, int sense)
 {
     public static readonly string[] Verbs =
     [
@@ -239,7 +239,7 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
             ? new MeasureStep { Id = head.Id, Text = head.Text, Where = head.Where, Size = size, ThenLastPass = last, FullDepth = full } : null;
     }
 
-    private Step? Typed(Cursor c, StepHead head, string verb) => new MoveReader(numbers, evaluator, clauses).Read(c, head, verb);
+    private Step? Typed(Cursor c, StepHead head, string verb) => new MoveReader(numbers, evaluator, clauses, sense).Read(c, head, verb);
 
     private static bool Needs(Cursor c, object? value, string what, string example)
     {

@@ -3,6 +3,9 @@ namespace Handwheel.Jobs.Reading;
 /// <summary>The units numbers carry.</summary>
 internal static class Units
 {
+    /// <summary>Units that are known and not taken: too coarse for a drawing, or of another trade.</summary>
+    public static readonly string[] Other = ["cm", "dm", "m", "km", "ft", "feet", "foot", "yd", "rad", "mil", "mils"];
+
     // The unit that comes next, by its plain name; null for none. 'in' before a word of a repeat or a holder is that line's word.
     public static string? Take(Cursor c)
     {

@@ -104,7 +104,7 @@ internal sealed class ZeroReader(FeatureNames names, NumberReader numbers, Evalu
     private ZeroOn? Feature(Cursor c, string axes, ref FeatureDraft? feature)
     {
         feature = names.Take(c);
-        return feature is null ? null : c.Take("top") || axes == "z" ? ZeroOn.FeatureTop : ZeroOn.FeatureAxis;
+        return feature is null ? null : c.TakeAny("top", "underside") is not null || axes == "z" ? ZeroOn.FeatureTop : ZeroOn.FeatureAxis;
     }
 
     private (string With, Typed? Size, string? Cutter, SourceSpan? CutterWhere) By(Cursor c, ZeroOn on)

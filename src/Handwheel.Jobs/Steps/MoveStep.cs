@@ -14,7 +14,7 @@ public sealed record MoveStep : Step
     /// <summary>Reading.</summary>
     public Typed? Z { get; init; }
 
-    /// <summary>Rotary&#39;s turn typed, counterclockwise-positive theta, radians, from holding zero; null none.</summary>
+    /// <summary>Rotary&#39;s reading typed (<c>to 90 deg</c>), turned into theta by its sense: counterclockwise-positive, radians, from holding zero, 0 to a turn as typed; null none.</summary>
     public Typed? T { get; init; }
 
     /// <summary>Whether the line turns the rotary.</summary>

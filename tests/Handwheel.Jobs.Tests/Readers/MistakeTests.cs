@@ -16,6 +16,7 @@ public sealed class MistakeTests
     [InlineData("face arm", "  face arm to -8 with em10, web 0.3 along far flank", "not-understood", "web", "clear of")]
     [InlineData("face arm", "  face arm to -8 mm mm with em10", "not-understood", "mm", "with")]
     [InlineData("face arm", "  face arm to 8 deg with em10", "wrong-unit", "8 deg", "mm")]
+    [InlineData("face arm", "  face arm to -0.8 cm with em10", "wrong-unit", "0.8 cm", "mm")]
     [InlineData("face arm", "  face arm to 1e300 with em10", "absurd-number", "1e300", "number")]
     [InlineData("face arm", "  face arm to NaN with em10", "not-understood", "NaN", "number")]
     [InlineData("face arm", "  face arm to -8 with em10, 0 a pass", "absurd-number", "0", "above 0")]
