@@ -66,23 +66,23 @@ public static class Prover
         var release = Release.Ask(subject, bare, aimed, share => progress?.Report(new ProofProgress("release", 0.1 + (0.5 * share))));
         progress?.Report(new ProofProgress("gouge", 0.6));
         var nets = new PartNets(bare, release.Last, bare.Same(subject.Least.Solid, threads), bare.Same(subject.Most.Solid, threads), aimed);
-        var (gouges, _, isShort) = Gouge.Ask(subject, nets);
-        var follows = gouges.Count > 0 || isShort || trace.Incomplete;
+        var (gouges, gouging, isShort) = Gouge.Ask(subject, nets);
+        var known = new Explained(subject, gouging, isShort);
         progress?.Report(new ProofProgress("size", 0.7));
-        var (sizes, sizeFindings) = Sizes.Ask(subject, follows);
+        var (sizes, sizeFindings) = Sizes.Ask(subject, known.Any);
         var leftover = release is { Finished: true, Part: >= 0 } ? Leftover.Ask(subject, nets, release.Pieces, release.Part) : [];
         progress?.Report(new ProofProgress("strike", 0.8));
         List<Finding> findings =
         [
             .. trace.Findings,
             .. gouges,
-            .. Following(release.Findings, follows, ["release", "loose"]),
-            .. Following(leftover, follows, ["leftover"]),
-            .. Zero.Ask(subject),
+            .. known.Graded(release.Findings),
+            .. known.Graded(leftover),
+            .. Zero.Ask(subject, gouging),
             .. Travel.Ask(subject),
             .. Strike.Ask(subject),
             .. Plunge.Ask(subject),
-            .. Direction.Ask(subject),
+            .. known.Graded(Direction.Ask(subject)),
             .. Questions.Lock.Ask(subject),
             .. sizeFindings,
         ];
@@ -96,12 +96,6 @@ public static class Prover
             Stocks = [.. trace.Steps.Select(s => Stocks.Of(s))],
         };
     }
-
-    // What other findings already explain is told as a caution.
-    private static IEnumerable<Finding> Following(IEnumerable<Finding> findings, bool follows, string[] codes) => findings.Select(f =>
-        follows && f.Grade == Grade.Halt && codes.Contains(f.Code, StringComparer.Ordinal)
-            ? f with { Grade = Grade.Caution, Message = f.Message + " It may follow from what is found elsewhere." }
-            : f);
 
     private static double SpacingOf(Box3 box)
     {

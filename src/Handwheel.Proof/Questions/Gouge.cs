@@ -98,7 +98,8 @@ internal sealed class Gouge
         var inside = lost.OrderByDescending(l => l.Missing.Span.Length).First().Missing.Middle;
         var (feature, whole) = Hurt(lost, first, inside);
         var place = Places.Of(first, at);
-        return FindingCatalogue.Gouge(place, subject.Unit, deep, feature?.Feature.Name ?? "part", whole, RightReading.For(subject, first, feature, inside));
+        var turning = lost.Select(l => subject.Trace.Strokes[l.Stroke]).Where(s => s.Cutting && s.Legs.Any(l => l.IsTurning)).MinBy(s => s.Index);
+        return FindingCatalogue.Gouge(place, subject.Unit, deep, feature?.Feature.Name ?? "part", whole, first.Cutting ? RightReading.For(subject, turning ?? first, feature, inside) : null);
     }
 
     private (double Depth, Point3 At) Deepest(List<(Missing Missing, int Stroke)> lost)

@@ -3,6 +3,7 @@ using Handwheel.Jobs.Moves;
 using Handwheel.Proof.Following;
 using Handwheel.Proof.Nets;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Questions;
 using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Proof.Questions;
@@ -126,7 +127,7 @@ internal sealed class Release
         if (free && !partFree && released is null)
         {
             released = (step, Parting(start, strokes));
-            decided = Gap(net, after) >= 4 * net.Spacing;
+            decided = Gap(net, after) >= 4 * net.Spacing || Apart(released.Value.Stroke!, after, heldAfter);
         }
 
         (pieces, held, partFree) = (after, heldAfter, free);
@@ -337,6 +338,37 @@ internal sealed class Release
                 }
             }
         }
+    }
+
+    // Where the net is too coarse to be certain, the engine looks again, finer and finer.
+    private bool Apart(Stroke stroke, PieceMap map, HashSet<int> heldNow)
+    {
+        if (heldNow.Count == 0 || Inside(map, Part(map)) is not { } a || Inside(map, heldNow.Min()) is not { } b)
+        {
+            return false;
+        }
+
+        return Pieces.Decide(stroke.After.Piece, a, b, net.Spacing, net.Spacing / 4) == Joined.Apart;
+    }
+
+    // The middle of a piece's longest interval along X.
+    private static Point3? Inside(PieceMap map, int piece)
+    {
+        Point3? best = null;
+        double longest = 0;
+        for (var ray = 0; ray < map.Net.Count(0); ray++)
+        {
+            var metal = map.Net.Ray(0, ray);
+            for (var s = 0; s < metal.Count; s++)
+            {
+                if (metal[s].Length > longest && map.Of(0, ray, s) == piece)
+                {
+                    (longest, best) = (metal[s].Length, map.Net.Line(0, ray).At(metal[s].Middle));
+                }
+            }
+        }
+
+        return best;
     }
 
     // The least gap between the part and any other piece along a ray.

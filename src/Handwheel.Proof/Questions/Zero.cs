@@ -2,6 +2,7 @@ using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Proof.Following;
 using Handwheel.Quantities;
+using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Proof.Questions;
 
@@ -16,8 +17,9 @@ internal static class Zero
 
     /// <summary>Asks.</summary>
     /// <param name="subject">What is looked at.</param>
+    /// <param name="gouging">Strokes that gouge: a surface that one of them took is told as a caution, for it follows from the gouge.</param>
     /// <returns>Halts <c>lost-reference</c>, cautions <c>zero</c>.</returns>
-    public static IEnumerable<Finding> Ask(Subject subject)
+    public static IEnumerable<Finding> Ask(Subject subject, IReadOnlySet<int> gouging)
     {
         foreach (var touched in subject.Trace.Touches)
         {
@@ -25,7 +27,8 @@ internal static class Zero
             var place = new FindingPlace(touched.Step.Id, touched.Step.Where);
             if (touched.Gone)
             {
-                yield return FindingCatalogue.LostReference(place, touched.Touch.Surface, Why(subject, touched, axis));
+                var lost = FindingCatalogue.LostReference(place, touched.Touch.Surface, Why(subject, touched, axis));
+                yield return TakenBy(subject, touched, gouging) ? lost with { Grade = Grade.Caution } : lost;
                 continue;
             }
 
@@ -42,6 +45,32 @@ internal static class Zero
                 yield return FindingCatalogue.ZeroOff(place, axis, subject.Unit, touched.Off);
             }
         }
+    }
+
+    // Whether a stroke that gouges took the metal where the surface is meant to be.
+    private static bool TakenBy(Subject subject, FollowedTouch touched, IReadOnlySet<int> gouging)
+    {
+        const double Under = 0.01;
+        var touch = touched.Touch;
+        var surface = touch.SetTo + (touch.Towards * (touch.Half + touch.Paper + Under));
+        var toPart = touched.Stage.Frame!.PartAt(touched.At.T).Inverse();
+        bool Taken(Point3 at) => touched.Metal.TakenBy(toPart.Apply(at)) is { } cut && gouging.Contains(touched.Metal.Cut(cut).Stroke);
+        if (touch.Axis != Axis.Z)
+        {
+            return Taken(touch.Axis == Axis.X ? new Point3(surface, touched.At.Y, touched.At.Z) : new Point3(touched.At.X, surface, touched.At.Z));
+        }
+
+        var radius = touched.Cutter is { } name && subject.Shop.Cutters.TryGetValue(name, out var cutter) ? cutter.TrueAcross / 2 : 0;
+        for (var i = 0; i < 6 * 24; i++)
+        {
+            var plan = Point2.Polar(new Point2(touched.At.X, touched.At.Y), radius * (i / 24) / 5.001, 2 * Math.PI * i / 24);
+            if (Taken(plan.At(surface)))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static string Why(Subject subject, FollowedTouch touched, string axis)
