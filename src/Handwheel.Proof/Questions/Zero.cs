@@ -61,9 +61,9 @@ internal static class Zero
         }
 
         var radius = touched.Cutter is { } name && subject.Shop.Cutters.TryGetValue(name, out var cutter) ? cutter.TrueAcross / 2 : 0;
-        for (var i = 0; i < 6 * 24; i++)
+        for (var i = 0; i < 21 * 90; i++)
         {
-            var plan = Point2.Polar(new Point2(touched.At.X, touched.At.Y), radius * (i / 24) / 5.001, 2 * Math.PI * i / 24);
+            var plan = Point2.Polar(new Point2(touched.At.X, touched.At.Y), radius * (i / 90) / 20.001, 2 * Math.PI * i / 90);
             if (Taken(plan.At(surface)))
             {
                 return true;
