@@ -72,6 +72,25 @@ internal static class Bench
         }
     }
 
+    /// <summary>Random soundings of random cuts held against the decimal oracle, on two threads; nineteen in twenty on level paths.</summary>
+    /// <param name="count">How many.</param>
+    public static void Oracle(int count)
+    {
+        var faults = new System.Collections.Concurrent.ConcurrentBag<string>();
+        Parallel.For(0, count, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i =>
+        {
+            if (Handwheel.Solids.Tests.OracleCheck.Fault(i, mayClimb: i % 20 == 0) is { } fault)
+            {
+                faults.Add(fault);
+            }
+        });
+        Console.WriteLine($"{count} soundings against the oracle: {faults.Count} wrong");
+        foreach (var fault in faults.Order(StringComparer.Ordinal).Take(10))
+        {
+            Console.WriteLine("  " + fault);
+        }
+    }
+
     public static void Sounding()
     {
         var cuts = SampleJob.Cuts(SampleJob.Moves(300));

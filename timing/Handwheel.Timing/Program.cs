@@ -33,3 +33,8 @@ if (what is "kinds")
 {
     Bench.Kinds();
 }
+
+if (what is "oracle")
+{
+    Bench.Oracle(args.Length > 1 ? int.Parse(args[1]) : 1_000_000);
+}
