@@ -30,7 +30,7 @@ internal sealed class ClauseReader(FeatureNames names, NumberReader numbers, Eva
             if (said is null || !taken.Contains(said))
             {
                 c.At = start;
-                c.Fail(Expected(taken), $"A '{verb}' line takes: {Expected(taken)}.");
+                c.Fail(Expected(taken), $"Such as: '{Example(verb)}'.");
                 return false;
             }
 
@@ -44,6 +44,27 @@ internal sealed class ClauseReader(FeatureNames names, NumberReader numbers, Eva
     }
 
     private static string Expected(string[] taken) => taken.Length == 0 ? "nothing more" : string.Join(", ", taken.Select(Shown));
+
+    private static string Example(string verb) => verb switch
+    {
+        "face" => "face arm to -8 with em10, 1.0 a pass, 0.3 clear of hub, from the bar's end",
+        "side" => "side arm, both flanks, to -13.4 with em10, 1.0 a pass",
+        "slot" or "pocket" => $"{verb} seat to -4 with em6, 0.5 a pass, allow 0.1",
+        "round" => "round hub to -8 with em10, 1.0 a pass, allow 0.2",
+        "bites" => "bites grips to -12 with em6, 0.5 a pass",
+        "spot" => "spot hub, pin",
+        "drill" => "drill pin to -14.5 with d2.9, peck 1.5",
+        "ream" => "ream pin through with r3",
+        "bore" or "countersink" => $"{verb} pin to 8 across with bar8",
+        "counterbore" => "counterbore head to -6 with cb11",
+        "tap" => "tap screw through with tap6",
+        "saw" => "saw under arm with saw1, from near side, web 0.3 along far flank, allow 0.1",
+        "chamfer" => "chamfer hub 0.5 with ch8",
+        "broach" => "broach socket to -6 with sq4",
+        "press" => "press socket with sq4, square to the bar's side",
+        "turn" => "turn rotary clockwise once at x 9.99, y 0, z -8 with em10",
+        _ => $"{verb} x to 12.5 with em10",
+    };
 
     private static string Shown(string clause) => clause switch
     {

@@ -124,7 +124,7 @@ internal sealed class Cursor
     public void Fail(string expected, string mend)
     {
         var read = Peek() is { } token ? token.Text : string.Empty;
-        Fail(FindingCatalogue.NotUnderstood(Here, read, expected, mend));
+        Fail(FindingCatalogue.NotUnderstood(Here, read, expected, OtherWords.Hint(read) + mend));
     }
 
     public void Fail(Finding finding)

@@ -27,7 +27,7 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         var found = end < tokens.Count;
         var words = found ? end : 1;
         c.At = words;
-        return new FeatureDraft(FeatureNames.Name(tokens.Take(words)), c.Statement.Where, c.Statement.SpanOf(0, words - 1)) { Broken = !found };
+        return new FeatureDraft(FeatureNames.Name(tokens.Take(words).Where(t => t.Text != ":")), c.Statement.Where, c.Statement.SpanOf(0, words - 1)) { Broken = !found };
     }
 
     public void Read(Cursor c, FeatureDraft feature)
@@ -35,7 +35,7 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         if (feature.Broken)
         {
             var read = c.Peek()?.Text ?? string.Empty;
-            c.Fail(FindingCatalogue.UnknownWord(c.Here, read, "the shape of a feature", Nearest.To(read, ShapeWords), "A feature is 'name shape ...', such as 'hub round 10 at 0, 0 from -12 to 0'; " + Nearest.Listed("shapes", ShapeWords)));
+            c.Fail(FindingCatalogue.UnknownWord(c.Here, read, "the shape of a feature", Nearest.To(read, ShapeWords), OtherWords.Hint(read) + "A feature is 'name shape ...', such as 'hub round 10 at 0, 0 from -12 to 0'; " + Nearest.Listed("shapes", ShapeWords)));
             return;
         }
 
@@ -258,12 +258,13 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
 
     private bool Place(Cursor c, FeatureDraft feature)
     {
-        if (!numbers.Sees(c))
+        var worded = names.Length(c) == 0 && c.Take("x");
+        if (!worded && !numbers.Sees(c))
         {
             return (feature.At = names.Take(c)) is not null;
         }
 
-        if (numbers.Take(c, "X of its centre") is not { } x || !c.Expect(",", "A place is 'at 28, 0' or 'at hub'.") || numbers.Take(c, "Y of its centre") is not { } y)
+        if (numbers.Take(c, "X of its centre") is not { } x || !c.Expect(",", "A place is 'at 28, 0' or 'at hub'.") || (worded && !c.Expect("y", "Write 'at x 28, y 0' or 'at 28, 0'.")) || numbers.Take(c, "Y of its centre") is not { } y)
         {
             return false;
         }

@@ -31,7 +31,7 @@ internal sealed class HandReader(FeatureNames names, NumberReader numbers, Evalu
     private static HandStep? Unknown(Cursor c)
     {
         var read = c.Peek()?.Text ?? string.Empty;
-        c.Fail(FindingCatalogue.UnknownWord(c.Here, read, "work by hand", Nearest.To(read, Verbs), Nearest.Listed("It starts with one of", Verbs) + " Anything else stands after 'do'."));
+        c.Fail(FindingCatalogue.UnknownWord(c.Here, read, "work by hand", Nearest.To(read, Verbs), OtherWords.Hint(read) + Nearest.Listed("It starts with one of", Verbs) + " Anything else stands after 'do'."));
         return null;
     }
 

@@ -16,18 +16,19 @@ internal sealed class HoldingReader(NumberReader numbers, Evaluator evaluator, S
     public Holding? Read(Cursor c)
     {
         c.At = 1;
-        if (c.TakePiece() is not { } name || !c.Expect("in", Mend))
+        if (c.Sees("in") || c.TakePiece() is not { } name)
         {
-            c.Fail("the holding's letter and 'in' a holder", Mend);
+            c.Fail("the holding's letter", Mend);
             return null;
         }
 
-        if (Holder(c) is not { } holding)
+        var onRotary = c.TakeAny("on the rotary", "on rotary") is not null;
+        if (!c.Expect("in", Mend) || Holder(c) is not { } holding)
         {
             return null;
         }
 
-        holding = holding with { Name = name.Text };
+        holding = holding with { Name = name.Text, OnRotary = onRotary };
         while (!c.AtEnd)
         {
             c.SkipCommas();

@@ -23,7 +23,7 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
         {
             case null:
                 var read = c.Peek()?.Text ?? string.Empty;
-                c.Fail(FindingCatalogue.UnknownWord(c.Here, read, "a step", Nearest.To(read, Verbs), Nearest.Listed("A step starts with one of", Verbs)));
+                c.Fail(FindingCatalogue.UnknownWord(c.Here, read, "a step", Nearest.To(read, Verbs), OtherWords.Hint(read) + Nearest.Listed("A step starts with one of", Verbs)));
                 return null;
             case "zero":
                 return zeros.Read(c, head);
@@ -45,7 +45,12 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
     private Step? Milled(Cursor c, StepHead head, string verb)
     {
         FeatureDraft? feature = null;
-        if (verb != "face" || names.Length(c) > 0 || c.Peek() is { Kind: TokenKind.Word } and not { Text: "to" or "all" })
+        if (verb == "face" && names.Length(c) == 0)
+        {
+            _ = c.TakeAny("the top", "top", "all");
+        }
+
+        if (verb != "face" || names.Length(c) > 0 || (c.Peek() is { Kind: TokenKind.Word } && !c.Sees("to")))
         {
             feature = names.Take(c);
             if (feature is null)
@@ -53,11 +58,6 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
                 return null;
             }
         }
-        else
-        {
-            _ = c.Take("all");
-        }
-
         return verb switch
         {
             "face" => Face(c, head, feature),

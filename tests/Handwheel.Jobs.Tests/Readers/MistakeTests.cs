@@ -16,6 +16,10 @@ public sealed class MistakeTests
     [InlineData("face arm", "  face arm to -8 with em10, web 0.3 along far flank", "not-understood", "web", "clear of")]
     [InlineData("face arm", "  face arm to -8 mm mm with em10", "not-understood", "mm", "with")]
     [InlineData("face arm", "  face arm to 8 deg with em10", "wrong-unit", "8 deg", "mm")]
+    [InlineData("size    hub across", "  size hub diameter 10 +0 -0.05", "not-understood", "diameter", "'across'")]
+    [InlineData("drill pilot", "  drill pilot thru with d4", "not-understood", "thru", "'through'")]
+    [InlineData("round hub to", "  round hub to -8 with em10, 1.0 a pass, leaving 0.2", "not-understood", "leaving", "'allow'")]
+    [InlineData("holding A", "holding in small vise on rotary", "not-understood", "in", "holding A in")]
     [InlineData("face arm", "  face arm to -0.8 cm with em10", "wrong-unit", "0.8 cm", "mm")]
     [InlineData("face arm", "  face arm to 1e300 with em10", "absurd-number", "1e300", "number")]
     [InlineData("face arm", "  face arm to NaN with em10", "not-understood", "NaN", "number")]
@@ -64,6 +68,19 @@ public sealed class MistakeTests
         Assert.True(finding is not null && read.Findings.Count(f => f.Grade == Grade.Halt) == 1, Reads.Said(read));
         Assert.Equal(marked, Reads.Marked(read, finding));
         Assert.Contains(mend, finding.Mend, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("eye ", "  eye: round 8 at x 28, y 0 from -12 to -8")]
+    [InlineData("holding A", "holding A on the rotary in the small vise, bar along jaws on parallels 6, jaws at -19")]
+    [InlineData("face to 0", "  Face top To 0 WITH em10")]
+    [InlineData("zero x, y on", "  zero x and y on the rotary")]
+    [InlineData("others", "  others \u00B1 .1")]
+    [InlineData("size    hub to", "  size hub to pin along x 28 \u22120.05 +0.05")]
+    public void Near_ways_of_saying_it_are_read_as_the_same_job(string line, string instead)
+    {
+        var (job, same) = (Reads.Sound(Reads.Crank), Reads.Sound(Reads.With(line, instead)));
+        Assert.Equal(Facts.Of(job), Facts.Of(same));
     }
 
     [Fact]
