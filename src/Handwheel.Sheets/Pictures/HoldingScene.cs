@@ -1,0 +1,156 @@
+using Handwheel.Jobs;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
+using Handwheel.Proof;
+using Handwheel.Sheets.Text;
+using Handwheel.Solids.Geometry;
+
+namespace Handwheel.Sheets.Pictures;
+
+/// <summary>Everything a holding's pictures are drawn from: how the part lies, what holds it, its edges and the stock after each step.</summary>
+internal sealed class HoldingScene
+{
+    private readonly IReadOnlyDictionary<string, StepStock> _stocks;
+
+    /// <summary>Initializes a new instance of the <see cref="HoldingScene"/> class.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="part">Its part.</param>
+    /// <param name="setup">The set-up facts.</param>
+    /// <param name="stocks">The stock after each step.</param>
+    public HoldingScene(Job job, Shop shop, PartColumns part, SetupFacts setup, IReadOnlyDictionary<string, StepStock> stocks)
+    {
+        (Job, Shop, Part, Setup, _stocks) = (job, shop, part, setup, stocks);
+        Pose = new(setup);
+        Numbers = new(job.Unit, shop, setup);
+        StockBox = Boxed(job.Stock.Least, new(job.Stock.Least.X + job.Stock.Used.X, job.Stock.Least.Y + job.Stock.Used.Y, job.Stock.Least.Z + job.Stock.Used.Z));
+        PartBox = Boxed(new(part.Box.Left, part.Box.Low, part.Low), new(part.Box.Right, part.Box.High, part.High));
+        (Seen, Hidden) = Edges();
+    }
+
+    /// <summary>The job.</summary>
+    public Job Job { get; }
+
+    /// <summary>The shop.</summary>
+    public Shop Shop { get; }
+
+    /// <summary>The part.</summary>
+    public PartColumns Part { get; }
+
+    /// <summary>The set-up facts.</summary>
+    public SetupFacts Setup { get; }
+
+    /// <summary>How readings are printed.</summary>
+    public SheetNumbers Numbers { get; }
+
+    /// <summary>How the part lies.</summary>
+    public PartPose Pose { get; }
+
+    /// <summary>The bare stock's box in the holding at theta 0.</summary>
+    public (Box2 Plan, double Low, double High) StockBox { get; }
+
+    /// <summary>The part's box in the holding at theta 0.</summary>
+    public (Box2 Plan, double Low, double High) PartBox { get; }
+
+    /// <summary>The part's edges seen from above, holding plan at theta 0.</summary>
+    public IReadOnlyList<IReadOnlyList<Point2>> Seen { get; }
+
+    /// <summary>Its hidden edges.</summary>
+    public IReadOnlyList<IReadOnlyList<Point2>> Hidden { get; }
+
+    /// <summary>The highest metal before a step, as the work lies at theta.</summary>
+    /// <param name="step">The step's id.</param>
+    /// <param name="theta">Degrees.</param>
+    /// <returns>Asked in holding plan.</returns>
+    public Func<Point2, double?> Before(string step, double theta) => Turned(_stocks.TryGetValue(step, out var stock) ? stock.TopBefore : Bare, theta);
+
+    /// <summary>The same after it.</summary>
+    /// <param name="step">The step's id.</param>
+    /// <param name="theta">Degrees.</param>
+    /// <returns>Asked in holding plan.</returns>
+    public Func<Point2, double?> After(string step, double theta) => Turned(_stocks.TryGetValue(step, out var stock) ? stock.TopAfter : Bare, theta);
+
+    /// <summary>A box in plan as it lies at theta.</summary>
+    /// <param name="box">Theta 0.</param>
+    /// <param name="theta">Degrees.</param>
+    /// <returns>The box round it.</returns>
+    public Box2 AtTheta(Box2 box, double theta) => Box2.Around(new Point2[] { new(box.Left, box.Low), new(box.Right, box.Low), new(box.Right, box.High), new(box.Left, box.High) }.Select(p => PartPose.Turned(Setup.Rotary, p, theta)));
+
+    /// <summary>Runs of points as they lie at theta.</summary>
+    /// <param name="runs">Theta 0.</param>
+    /// <param name="theta">Degrees.</param>
+    /// <returns>Turned.</returns>
+    public IReadOnlyList<IReadOnlyList<Point2>> AtTheta(IReadOnlyList<IReadOnlyList<Point2>> runs, double theta) =>
+        [.. runs.Select(r => (IReadOnlyList<Point2>)[.. r.Select(p => PartPose.Turned(Setup.Rotary, p, theta))])];
+
+    private Func<Point2, double?> Turned(Func<Point2, double?> top, double theta)
+    {
+        var (rotary, back) = (Setup.Rotary, -theta % 360);
+        return rotary is null || rotary.Lies || back == 0 ? top : p => top(PartPose.Turned(rotary, p, back));
+    }
+
+    private double? Bare(Point2 p) => StockBox.Plan.Holds(p.X, p.Y) ? StockBox.High : null;
+
+    private (Box2 Plan, double Low, double High) Boxed(Point3 least, Point3 most)
+    {
+        var corners = new List<Point3>();
+        for (var n = 0; n < 8; n++)
+        {
+            corners.Add(Pose.ToHolding(new((n & 1) == 0 ? least.X : most.X, (n & 2) == 0 ? least.Y : most.Y, (n & 4) == 0 ? least.Z : most.Z)));
+        }
+
+        return (Box2.Around(corners.Select(c => new Point2(c.X, c.Y))), corners.Min(c => c.Z), corners.Max(c => c.Z));
+    }
+
+    private (IReadOnlyList<IReadOnlyList<Point2>> Seen, IReadOnlyList<IReadOnlyList<Point2>> Hidden) Edges()
+    {
+        if (Pose.Upright == 0)
+        {
+            var box = PartBox.Plan.Grown(0.6);
+            var map = new HeightMap(box, 70, Math.Clamp((int)(70 * box.Tall / box.Wide), 16, 110), LeaningTop);
+            return ([.. map.Levels().SelectMany(l => map.Above(double.IsNegativeInfinity(l.Divide) ? -1e9 : l.Divide)).Select(l => (IReadOnlyList<Point2>)[.. l, l[0]])], []);
+        }
+
+        var edges = PartEdges.Look(Part, fromBelow: Pose.Upright < 0);
+        return ([.. edges.Seen.Select(InPlan)], [.. edges.Hidden.Select(InPlan)]);
+    }
+
+    private IReadOnlyList<Point2> InPlan(IReadOnlyList<Point2> run) => [.. run.Select(p =>
+    {
+        var h = Pose.ToHolding(new(p.X, p.Y, 0));
+        return new Point2(h.X, h.Y);
+    })];
+
+    // The part's top where it lies on its side or leans: stepped down, then halved.
+    private double? LeaningTop(Point2 p)
+    {
+        const int Steps = 80;
+        var (low, high) = (PartBox.Low, PartBox.High);
+        var outside = high + 1e-6;
+        for (var n = 0; n < Steps; n++)
+        {
+            var z = high - ((high - low) * (n + 0.5) / Steps);
+            if (!Inside(p, z))
+            {
+                outside = z;
+                continue;
+            }
+
+            for (var k = 0; k < 10; k++)
+            {
+                var middle = (outside + z) / 2;
+                (outside, z) = Inside(p, middle) ? (outside, middle) : (middle, z);
+            }
+
+            return z;
+        }
+
+        return null;
+    }
+
+    private bool Inside(Point2 p, double z)
+    {
+        var at = Pose.ToPart(new(p.X, p.Y, z));
+        return Part.At(at.X, at.Y).Any(s => at.Z > s.Low && at.Z < s.High);
+    }
+}

@@ -1,0 +1,266 @@
+using Handwheel.Jobs.Moves;
+using Handwheel.Sheets.Text;
+using Handwheel.Solids.Geometry;
+
+namespace Handwheel.Sheets.Pictures;
+
+/// <summary>One step from above, as the work then lies: the stock by its depth, hatched what the step takes, the part's outline, the cutter's places, the ways it and the work go.</summary>
+internal sealed class StepPicture
+{
+    private const double RightWide = 16;
+    private const double LeftWide = 5;
+
+    private readonly HoldingScene _scene;
+    private readonly string _step;
+    private readonly double _theta;
+    private readonly IReadOnlyList<Segment> _moves;
+    private readonly double _radius;
+    private readonly Svg _svg;
+    private readonly ViewFrame _frame;
+    private readonly IReadOnlyList<string> _words;
+    private readonly string _clip;
+
+    private StepPicture(HoldingScene scene, string step, int number, double theta, IReadOnlyList<Segment> moves, double width, double mostTall)
+    {
+        (_scene, _step, _theta, _moves) = (scene, step, theta, moves);
+        var cutter = moves.LastOrDefault(m => m.Cuts)?.Cutter;
+        _radius = cutter is not null && scene.Shop.Cutters.TryGetValue(cutter, out var c) ? c.TrueAcross / 2 : 0;
+        _words = Words();
+        var world = World();
+        var top = 2.5 + (4 * _words.Count);
+        var scale = ViewFrame.Fit(world.Wide, world.Tall, width - LeftWide - RightWide, mostTall - top - 9, 3);
+        _frame = new(world, scale, LeftWide + ((width - LeftWide - RightWide - (world.Wide * scale)) / 2), top);
+        _svg = new(width, top + _frame.Tall + 8.5, $"Step {step} from above.");
+        _clip = FormattableString.Invariant($"c{step}-{number}");
+    }
+
+    /// <summary>The pictures of a step: one for each way the work lies while it is cut, two at most.</summary>
+    /// <param name="scene">The holding.</param>
+    /// <param name="step">The step's id.</param>
+    /// <param name="moves">Its moves.</param>
+    /// <param name="width">Width on paper.</param>
+    /// <param name="mostTall">Height of each at most.</param>
+    /// <returns>None where nothing is cut.</returns>
+    public static IReadOnlyList<Svg> Draw(HoldingScene scene, string step, IReadOnlyList<Segment> moves, double width, double mostTall)
+    {
+        var ways = moves.Where(m => m.Cuts).Select(m => Lies(m.From.T)).Distinct().ToArray();
+        var pictures = new List<Svg>();
+        foreach (var theta in ways.Length > 2 ? ways.Take(1) : ways)
+        {
+            var mine = moves.Where(m => Lies(m.From.T) == theta || (m.Turns && m.Cuts && Lies(m.To.T) == theta)).ToArray();
+            var picture = new StepPicture(scene, step, pictures.Count, theta, mine, width, mostTall);
+            picture.Draw(ways.Length > 2 ? ways : []);
+            pictures.Add(picture._svg);
+        }
+
+        return pictures;
+    }
+
+    private static double Lies(double t)
+    {
+        var wrapped = Math.Round(t % 360, 6);
+        return wrapped < 0 ? wrapped + 360 : wrapped;
+    }
+
+    private static Point2 Plan(Reading reading) => new(reading.X, reading.Y);
+
+    private void Draw(double[] others)
+    {
+        _svg.BeginClip(_clip, _frame.Left, _frame.Top, _frame.Wide, _frame.Tall);
+        Metal();
+        _svg.Path(_frame.OpenData(_scene.AtTheta(_scene.Hidden, _theta)), "parthidden");
+        _svg.Path(_frame.OpenData(_scene.AtTheta(_scene.Seen, _theta)), "part");
+        Travels();
+        Cutter();
+        _svg.EndClip();
+        Turning();
+        Axes();
+        Readings();
+        for (var i = 0; i < _words.Count; i++)
+        {
+            _svg.Text(LeftWide, 3 + (4 * i), _words[i], 8, i == 0 ? "sayt" : "say");
+        }
+
+        if (others.Length > 0)
+        {
+            var list = string.Join(", ", others.Skip(1).Take(6).Select(t => Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, t))));
+            _svg.Height += 4;
+            _svg.Text(LeftWide, _svg.Height - 1, $"and so at T {list}{(others.Length > 7 ? " and on" : string.Empty)}", 7.4, "say");
+        }
+    }
+
+    private IReadOnlyList<string> Words()
+    {
+        var words = new List<string>();
+        if (_scene.Setup.Rotary is null)
+        {
+            return words;
+        }
+
+        var turn = _moves.FirstOrDefault(m => m is { Cuts: true, Turns: true });
+        if (turn is not null)
+        {
+            var by = turn.To.T - turn.From.T;
+            var round = Math.Abs(Math.Abs(by) - 360) < 1e-6;
+            var numbers = _scene.Numbers;
+            words.Add(round
+                ? $"T once round from {Markup.TrueMinus(numbers.Reading(Axis.T, turn.From.T))}"
+                : $"T {Markup.TrueMinus(numbers.Reading(Axis.T, turn.From.T))} to {Markup.TrueMinus(numbers.Reading(Axis.T, turn.To.T))}");
+            words.Add(by < 0 ? "the work turns clockwise from above" : "the work turns counterclockwise from above");
+        }
+        else if (_moves.Any(m => m.Cuts))
+        {
+            words.Add($"T {Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, _theta))}");
+        }
+
+        return words;
+    }
+
+    private Box2 World()
+    {
+        var stock = _scene.AtTheta(_scene.StockBox.Plan, _theta);
+        var near = Math.Max(4, Math.Min(_radius * 2.2, 0.35 * Math.Max(stock.Wide, stock.Tall)));
+        var places = _moves.Where(m => m.Cuts).SelectMany(m => new[] { Plan(m.From), Plan(m.To) }).ToArray();
+        var focus = places.Length == 0 ? stock : Box2.Around(places).Grown(_radius + 1).Shared(stock.Grown(near));
+        return stock.With(focus).Grown(1.2);
+    }
+
+    private void Metal()
+    {
+        var squares = Math.Clamp((int)(Math.Max(_frame.Wide, _frame.Tall) / 0.55), 40, 96);
+        var step = Math.Max(_frame.World.Wide, _frame.World.Tall) / squares;
+        var (wide, tall) = (Math.Max(8, (int)Math.Ceiling(_frame.World.Wide / step)), Math.Max(8, (int)Math.Ceiling(_frame.World.Tall / step)));
+        var before = new HeightMap(_frame.World, wide, tall, _scene.Before(_step, _theta));
+        var levels = before.Levels();
+        for (var i = levels.Count - 1; i >= 0; i--)
+        {
+            var divide = double.IsNegativeInfinity(levels[i].Divide) ? -1e9 : levels[i].Divide;
+            var tint = levels.Count <= 4 ? i : i * 4 / levels.Count;
+            _svg.Path(_frame.Data(before.Above(divide)), FormattableString.Invariant($"tint{Math.Min(tint, 3)}"));
+        }
+
+        var after = new HeightMap(_frame.World, wide, tall, _scene.After(_step, _theta));
+        var taken = before.Taken(after).Select(l => (IReadOnlyList<Point2>)[.. l.Select(_frame.At)]).ToArray();
+        _svg.Path(Hatch.Data(taken, 1.05), "hatch");
+        _svg.Path(string.Concat(taken.Select(l => Svg.Data(l, close: true))), "taken");
+        Figures(before, levels);
+    }
+
+    private void Figures(HeightMap before, IReadOnlyList<(double Level, double Divide)> levels)
+    {
+        var high = double.PositiveInfinity;
+        var squareOnPaper = _frame.Wide / before.Wide;
+        var rings = Rings().Select(r => r.At).ToArray();
+        foreach (var (level, divide) in levels)
+        {
+            var middle = before.Middle(divide, high, p => rings.All(r => Math.Abs(Away(r, p) - _radius) * _frame.Scale > 1.2));
+            high = divide;
+            if (middle is var (at, room) && room * squareOnPaper > 1.1)
+            {
+                var text = Markup.TrueMinus(_scene.Numbers.Short(level, 2));
+                var p = _frame.At(at);
+                var wide = TextMeasure.Width(text, Face.Figure, 6.6);
+                _svg.Rect(p.X - (wide / 2) - 0.3, p.Y - 1.35, wide + 0.6, 2.7, "label");
+                _svg.Text(p.X, p.Y + 0.85, text, 6.6, "fig", "middle");
+            }
+        }
+    }
+
+    private static double Away(Point2 a, Point2 b) => Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
+
+    private IReadOnlyList<(Point2 At, string Look)> Rings()
+    {
+        var places = new List<Point2>();
+        foreach (var move in _moves.Where(m => m.Cuts))
+        {
+            foreach (var place in new[] { Plan(move.From), Plan(move.To) })
+            {
+                if (places.All(p => Away(p, place) > 1e-6))
+                {
+                    places.Add(place);
+                }
+            }
+        }
+
+        return [.. places.Take(24).Select((p, i) => (p, i == 0 ? "first" : i == places.Count - 1 ? "last" : "between"))];
+    }
+
+    private void Cutter()
+    {
+        foreach (var (at, look) in Rings())
+        {
+            var p = _frame.At(at);
+            _svg.Circle(p.X, p.Y, Math.Max(0.5, _radius * _frame.Scale), look);
+            if (look == "first" && _radius * _frame.Scale > 1.8)
+            {
+                Marks.Turning(_svg, p, _radius * _frame.Scale * 0.62, 200, -120, "spin", "spinhead", 1.1);
+            }
+
+            _svg.Line(p.X - 0.8, p.Y, p.X + 0.8, p.Y, "thin");
+            _svg.Line(p.X, p.Y - 0.8, p.X, p.Y + 0.8, "thin");
+        }
+    }
+
+    private void Travels()
+    {
+        var drawn = new HashSet<(Point2, Point2, bool)>();
+        foreach (var move in _moves.Where(m => m.Travels && !m.Turns).OrderBy(m => m.Cuts))
+        {
+            if (drawn.Add((Plan(move.From), Plan(move.To), move.Cuts)) && drawn.Count < 60 && (move.Cuts || !drawn.Contains((Plan(move.From), Plan(move.To), true))))
+            {
+                Marks.Travel(_svg, _frame.At(Plan(move.From)), _frame.At(Plan(move.To)), move.Cuts);
+            }
+        }
+    }
+
+    private void Turning()
+    {
+        if (_moves.FirstOrDefault(m => m is { Cuts: true, Turns: true }) is not { } turn || _scene.Setup.Rotary is not { Lies: false } rotary)
+        {
+            return;
+        }
+
+        var centre = _frame.At(new(rotary.X, rotary.Y));
+        var reach = Math.Min(centre.Y - _frame.Top + 0.5, Math.Max(centre.X - _frame.Left, _frame.Left + _frame.Wide - centre.X));
+        var radius = Math.Max(4, reach);
+        var way = Math.Sign(turn.To.T - turn.From.T);
+        var sweep = Math.Min(80, Math.Max(25, Math.Abs(turn.To.T - turn.From.T)));
+        Marks.Turning(_svg, centre, radius, 90 - (way * sweep / 2), way * sweep, "turn", "turnhead", 3.2);
+    }
+
+    private void Axes()
+    {
+        if (_frame.World.Holds(0, 0))
+        {
+            Marks.Zero(_svg, _frame.X(0), _frame.Y(0));
+        }
+    }
+
+    private void Readings()
+    {
+        var numbers = _scene.Numbers;
+        var rings = Rings();
+        var (bottom, right) = (_frame.Top + _frame.Tall, _frame.Left + _frame.Wide);
+        var xs = Distinct(rings.Select(r => r.At.X), _frame.World.Left, _frame.World.Right);
+        var ys = Distinct(rings.Select(r => r.At.Y), _frame.World.Low, _frame.World.High);
+        Marks.Below(_svg, [.. xs.Select(x => (_frame.X(x), x == 0 && rings.All(r => r.At.X != 0) ? _frame.Y(0) + 2.4 : Foot(rings, x), numbers.Reading(Axis.X, x), rings.Any(r => r.At.X == x)))], bottom + 7, 8.6, 4.5, _svg.Width);
+        Marks.Beside(_svg, [.. ys.Select(y => (_frame.Y(y), y == 0 && rings.All(r => r.At.Y != 0) ? _frame.X(0) + 2.4 : Side(rings, y), numbers.Reading(Axis.Y, y), rings.Any(r => r.At.Y == y)))], right + 3.2, right: true, 8.6, _frame.Top - 1, bottom + 2);
+        _svg.Text(0, bottom + 7, "X", 9, "axis");
+        _svg.Text(right + 3.2, Math.Max(3, _frame.Top - 2.2), "Y", 9, "axis");
+    }
+
+    private double Foot(IReadOnlyList<(Point2 At, string Look)> rings, double x) => Math.Min(_frame.Top + _frame.Tall, _frame.Y(rings.Where(r => r.At.X == x).Min(r => r.At.Y)) + 1);
+
+    private double Side(IReadOnlyList<(Point2 At, string Look)> rings, double y) => Math.Min(_frame.Left + _frame.Wide, _frame.X(rings.Where(r => r.At.Y == y).Max(r => r.At.X)) + 1);
+
+    private static IReadOnlyList<double> Distinct(IEnumerable<double> values, double low, double high)
+    {
+        var all = values.Distinct().Order().ToList();
+        if (!all.Contains(0) && low < 0 && high > 0)
+        {
+            all.Add(0);
+        }
+
+        return [.. all.Order().Take(7)];
+    }
+}
