@@ -33,7 +33,7 @@ internal sealed class DrawingPicture
         var planTall = Math.Max(tall * scale, labelsTall);
         var left = leftWide + 11 + ((width - leftWide - rightWide - 22 - (_part.Box.Wide * scale)) / 2);
         _plan = new(_part.Box, scale, left, above + ((planTall - (tall * scale)) / 2));
-        _cutY = CutAt();
+        _cutY = SectionLoops.PlaneY(part, job.Drawing);
         var cutTop = above + planTall + 14;
         _cut = new(new(_part.Box.Left, _part.Low, _part.Box.Right, _part.High), scale, left, cutTop);
         _svg = new(width, cutTop + (deep * scale) + 11, "The finished part from above, and cut through the middle, with its sizes.");
@@ -75,13 +75,6 @@ internal sealed class DrawingPicture
     private List<Size> Across() => [.. _job.Drawing.Sizes.Where(s => s is { Stated: true, Kind: SizeKind.Distance, Along: "x", Other: not null } && Centre(s.Feature) is not null && Centre(s.Other!) is not null)];
 
     private Point2? Centre(string name) => _job.Drawing.Features.FirstOrDefault(f => f.View == View.Top && string.Equals(f.Name, name, StringComparison.Ordinal))?.Centre;
-
-    private double CutAt()
-    {
-        var places = _job.Drawing.Features.Where(f => f.View == View.Top).SelectMany(f => f.Places.Count == 0 ? [f.Centre] : f.Places.Select(p => p.Centre)).ToArray();
-        var best = places.GroupBy(p => Math.Round(p.Y, 6)).OrderByDescending(g => g.Count()).ThenBy(g => Math.Abs(g.Key)).Select(g => g.Key).FirstOrDefault();
-        return _part.Box.Low < best && best < _part.Box.High ? best : (_part.Box.Low + _part.Box.High) / 2;
-    }
 
     private void Plan()
     {
@@ -132,7 +125,7 @@ internal sealed class DrawingPicture
 
     private void Section()
     {
-        var loops = SectionLoops();
+        var loops = SectionLoops.Middle(_part, _job.Drawing, _cut.Scale).Select(l => (IReadOnlyList<Point2>)[.. l.Select(p => new Point2(p.X, p.Z))]).ToArray();
         _svg.Path(_cut.Data(loops), "metal");
         _svg.Path(Hatch.Data(loops.Select(l => (IReadOnlyList<Point2>)[.. l.Select(_cut.At)]), 1.5), "hatch");
         _svg.Path(_cut.Data(loops), "part");
@@ -197,17 +190,6 @@ internal sealed class DrawingPicture
             at -= label.Width + 5;
         }
     }
-
-    private IReadOnlyList<IReadOnlyList<Point2>> SectionLoops()
-    {
-        var box = _cut.World.Grown(0.5);
-        var wide = Math.Clamp((int)(box.Wide * _cut.Scale / 0.3), 60, 420);
-        var tall = Math.Clamp((int)(box.Tall * _cut.Scale / 0.3), 30, 300);
-        var columns = Enumerable.Range(0, wide + 1).Select(i => _part.At(box.Left + (box.Wide * i / wide), _cutY)).ToArray();
-        return Contours.Of(box, wide, tall, p => Holds(_part.At(p.X, _cutY), p.Y), (i, j) => Holds(columns[i], box.Low + (box.Tall * j / tall)));
-    }
-
-    private static bool Holds(IReadOnlyList<Span> metal, double z) => metal.Any(s => z > s.Low && z < s.High);
 
     private List<double> Levels() => Distinct(_job.Drawing.Features.Where(f => f.View == View.Top).SelectMany(f => f.IsCut && f.Through ? [] : new[] { f.From.Nominal, f.To.Nominal }).Where(z => z >= _part.Low - 1e-6 && z <= _part.High + 1e-6));
 

@@ -58,13 +58,26 @@ internal static class Markup
             : safe;
     }
 
-    /// <summary>A leading hyphen as a true minus sign, and minutes as a prime.</summary>
+    /// <summary>A hyphen before a figure as a true minus sign, and minutes as a prime.</summary>
     /// <param name="figures">A printed reading.</param>
     /// <returns>The reading as the sheet prints it.</returns>
-    public static string TrueMinus(string figures) => (figures.StartsWith('-') ? "\u2212" + figures[1..] : figures)
-        .Replace(" deg ", "\u00B0\u00A0", StringComparison.Ordinal)
-        .Replace('\'', '\u2032')
-        .Replace('"', '\u2033');
+    public static string TrueMinus(string figures)
+    {
+        var text = figures
+            .Replace(" deg ", "\u00B0\u00A0", StringComparison.Ordinal)
+            .Replace('\'', '\u2032')
+            .Replace('"', '\u2033')
+            .ToCharArray();
+        for (var i = 0; i + 1 < text.Length; i++)
+        {
+            if (text[i] == '-' && (char.IsAsciiDigit(text[i + 1]) || text[i + 1] == '.') && (i == 0 || text[i - 1] is ' ' or '\u00A0' or '('))
+            {
+                text[i] = '\u2212';
+            }
+        }
+
+        return new(text);
+    }
 
     /// <summary>A number for SVG or CSS: up to three decimals, never a culture's.</summary>
     /// <param name="value">The number; finite.</param>

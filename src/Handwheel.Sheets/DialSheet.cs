@@ -1,0 +1,92 @@
+using System.Security.Cryptography;
+using System.Text;
+using Handwheel.Jobs.Findings;
+using Handwheel.Plan;
+using Handwheel.Proof;
+using Handwheel.Sheets.Pages;
+using Handwheel.Sheets.Pictures;
+
+namespace Handwheel.Sheets;
+
+/// <summary>The dial sheet: one self-contained page of HTML that prints on A4, with every reading to crank to, in order.</summary>
+public static class DialSheet
+{
+    /// <summary>Writes the sheet. A pure function of its arguments: the same input gives the same bytes.</summary>
+    /// <param name="plan">The job worked out.</param>
+    /// <param name="proof">What cutting it in simulation showed; null: not proved, and the sheet says so.</param>
+    /// <param name="fingerprint">A short mark of the job's and the shop's text, see <see cref="Fingerprint"/>.</param>
+    /// <returns>HTML.</returns>
+    public static string Html(JobPlan plan, ProofResult? proof, string fingerprint)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(fingerprint);
+        var stocks = new SortedDictionary<string, StepStock>(StringComparer.Ordinal);
+        foreach (var stock in proof?.Stocks ?? [])
+        {
+            stocks[stock.Step] = stock;
+        }
+
+        Finding[] findings = [.. plan.Findings, .. proof?.Findings ?? []];
+        var parts = new SheetParts(plan, proof, fingerprint, new(plan.Job.Drawing), new(plan.Job.Unit, plan.Shop, null), findings, stocks);
+        var work = Work(parts).ToArray();
+        // Where each step stands is known once the pages are divided; the order of work takes no more room with it than without.
+        var first = Divide(parts, work, new SortedDictionary<string, int>(StringComparer.Ordinal));
+        var pages = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        for (var i = 0; i < first.Count; i++)
+        {
+            foreach (var block in first[i].Where(b => b.Key.Length > 0))
+            {
+                pages.TryAdd(block.Key, i + 1);
+            }
+        }
+
+        return SheetPage.Html(parts, Divide(parts, work, pages));
+    }
+
+    /// <summary>A mark by which a sheet and what it was made from are known to belong together: the first 32 bits of SHA-256 (FIPS 180-4) over the texts.</summary>
+    /// <param name="job">The job's text.</param>
+    /// <param name="shop">The shop's text.</param>
+    /// <returns>Eight hexadecimal digits in two groups.</returns>
+    public static string Fingerprint(string job, string shop)
+    {
+        var hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(job + "\0" + shop)));
+        return $"{hash[..4]} {hash[4..8]}";
+    }
+
+    private static IReadOnlyList<IReadOnlyList<Block>> Divide(SheetParts parts, IReadOnlyList<Block> work, IReadOnlyDictionary<string, int> pages) =>
+        Paginator.Divide([.. OverviewBlocks.Of(parts, pages), .. work], SheetPage.FirstHeadTall(parts), SheetPage.HeadTall);
+
+    private static IEnumerable<Block> Work(SheetParts parts)
+    {
+        var courses = parts.Plan.Course.Stages;
+        var cutters = false;
+        for (var i = 0; i < parts.Plan.Stages.Count; i++)
+        {
+            var stage = parts.Plan.Stages[i];
+            var scene = stage.Setup is { } setup ? new HoldingScene(parts.Plan.Job, parts.Plan.Shop, parts.Part, setup, parts.Stocks) : null;
+            if (scene is not null)
+            {
+                yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters) with { Breaks = false };
+            }
+
+            if (!cutters)
+            {
+                cutters = true;
+                yield return CutterBlocks.Of(parts);
+            }
+
+            var moves = i < courses.Count ? Segment.Of(courses[i]) : new SortedDictionary<string, IReadOnlyList<Segment>>(StringComparer.Ordinal);
+            var fresh = i == 0;
+            foreach (var block in StepBlocks.Of(parts, stage, scene, moves))
+            {
+                yield return fresh ? block with { Breaks = true } : block;
+                fresh = false;
+            }
+        }
+
+        foreach (var block in SizeBlocks.Of(parts))
+        {
+            yield return block;
+        }
+    }
+}

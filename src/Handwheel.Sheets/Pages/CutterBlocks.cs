@@ -1,0 +1,150 @@
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
+using Handwheel.Plan;
+using Handwheel.Plan.Lines;
+using Handwheel.Quantities;
+using Handwheel.Sheets.Text;
+
+namespace Handwheel.Sheets.Pages;
+
+/// <summary>The cutters with their true sizes, and what each handwheel does.</summary>
+internal static class CutterBlocks
+{
+    /// <summary>The cutters used, in the order they are first needed.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <returns>Name, the shop's cutter where it has it, speeds, steps.</returns>
+    public static IReadOnlyList<(string Name, Cutter? Cutter, IReadOnlyList<double> Rpm, IReadOnlyList<string> Steps)> Used(JobPlan plan)
+    {
+        var used = new List<(string Name, List<double> Rpm, List<string> Steps)>();
+        foreach (var step in plan.Stages.SelectMany(s => s.Steps))
+        {
+            var names = step.Lines.OfType<CutterLine>().Select(c => (c.Cutter, c.Rpm)).ToList();
+            if (step.Step.Cutter is { } named && names.All(n => !string.Equals(n.Cutter, named, StringComparison.Ordinal)))
+            {
+                names.Add((named, -1));
+            }
+
+            foreach (var (name, rpm) in names)
+            {
+                var entry = used.FirstOrDefault(u => string.Equals(u.Name, name, StringComparison.Ordinal));
+                if (entry.Name is null)
+                {
+                    entry = (name, [], []);
+                    used.Add(entry);
+                }
+
+                if (rpm >= 0 && !entry.Rpm.Contains(rpm))
+                {
+                    entry.Rpm.Add(rpm);
+                }
+
+                if (!entry.Steps.Contains(step.Step.Id))
+                {
+                    entry.Steps.Add(step.Step.Id);
+                }
+            }
+        }
+
+        return [.. used.Select(u => (u.Name, plan.Shop.Cutters.TryGetValue(u.Name, out var c) ? c : null, (IReadOnlyList<double>)u.Rpm, (IReadOnlyList<string>)u.Steps))];
+    }
+
+    /// <summary>The block.</summary>
+    /// <param name="parts">The sheet's parts.</param>
+    /// <returns>A block.</returns>
+    public static Block Of(SheetParts parts)
+    {
+        var unit = parts.Numbers.Unit.Symbol();
+        List<Piece> left = [Bits.Heading("cutters", $"{unit}; write the true size in: readings that rest on it move with it"), new("<div class=\"cu hdr\"><span></span><span></span><span>cutter</span><span>true size</span><span>measured</span><span>rpm</span><span>out</span><span>steps</span></div>", 3.8)];
+        left.AddRange(Used(parts.Plan).Select(u => Row(parts, u)));
+        return new() { Columns = Columns.Overview, Left = left, Right = Handwheels(parts) };
+    }
+
+    /// <summary>A cutter in a few words.</summary>
+    /// <param name="cutter">The cutter.</param>
+    /// <param name="numbers">How sizes are printed.</param>
+    /// <returns>Text.</returns>
+    public static string Says(Cutter cutter, SheetNumbers numbers)
+    {
+        var kind = cutter.Kind switch
+        {
+            CutterKind.EndMill => "end mill",
+            CutterKind.Ball => "ball end mill",
+            CutterKind.BullNose => "bull-nose end mill",
+            CutterKind.SpottingDrill => "spotting drill",
+            CutterKind.CentreDrill => "centre drill",
+            CutterKind.TSlot => "T-slot cutter",
+            CutterKind.BoringBar => "boring bar",
+            CutterKind.FlyCutter => "fly cutter",
+            CutterKind.Saw => "slitting saw",
+            CutterKind.Broach => "square punch or broach",
+            _ => cutter.Kind.ToString().ToLowerInvariant(),
+        };
+        var more = cutter.Kind switch
+        {
+            CutterKind.Saw => $", {numbers.Short(cutter.TrueAcross)} across",
+            CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.Countersink or CutterKind.Chamfer when cutter.PointAngle > 0 => $", {Markup.Number(Math.Round(cutter.PointAngle * 180 / Math.PI, 1))} deg",
+            CutterKind.Reamer when cutter.Lead > 0 => $", lead {numbers.Short(cutter.Lead)}",
+            CutterKind.EndMill or CutterKind.Ball or CutterKind.BullNose => FormattableString.Invariant($", {cutter.Teeth} teeth{(cutter.CutsToCentre ? ", plunges" : string.Empty)}"),
+            _ => string.Empty,
+        };
+        return kind + more;
+    }
+
+    private static Piece Row(SheetParts parts, (string Name, Cutter? Cutter, IReadOnlyList<double> Rpm, IReadOnlyList<string> Steps) used)
+    {
+        var n = parts.Numbers;
+        var says = used.Cutter is { } cutter ? Says(cutter, n) : "not in the shop";
+        var size = used.Cutter is { } c ? n.Length(c.Kind == CutterKind.Saw ? c.Thick : c.TrueAcross) : string.Empty;
+        var rpm = used.Rpm.Count == 0 ? string.Empty : string.Join(", ", used.Rpm.Select(r => r > 0 ? Bits.Fixed(r, 0) : "by hand"));
+        var steps = string.Join(", ", used.Steps);
+        var lines = Math.Max(TextMeasure.Lines(says, Face.Plain, 8.2, 30), Math.Max(TextMeasure.Lines(steps, Face.Plain, 7.6, 17.5), TextMeasure.Lines(rpm, Face.Plain, 8.2, 11.5)));
+        return new(
+            $"<div class=\"cu\">{Bits.Box}<b class=\"id\">{Markup.Escape(used.Name)}</b><span>{Markup.Escape(says)}</span><span class=\"n r\">{Markup.Figures(size)}</span><span class=\"ln\"></span><span class=\"r\">{rpm}</span><span class=\"r\">{(used.Cutter is { Out: > 0 } o ? n.Short(o.Out) : string.Empty)}</span><span class=\"stp\">{Markup.Escape(steps)}</span></div>",
+            Math.Max(5.4, (lines * 3.6) + 1.8));
+    }
+
+    private static List<Piece> Handwheels(SheetParts parts)
+    {
+        var shop = parts.Plan.Shop;
+        var pieces = new List<Piece> { Bits.Heading("your handwheels"), new("<div class=\"hw hdr\"><span></span><span>one turn</span><span>clockwise</span><span>and the cutter goes</span></div>", 3.8) };
+        if (shop.Mill is { } mill)
+        {
+            pieces.Add(Wheel(parts, "X", mill.X, "to the right", "to the left"));
+            pieces.Add(Wheel(parts, "Y", mill.Y, "away from you", "toward you"));
+            pieces.Add(Wheel(parts, "Z", mill.Z, mill.DepthByQuill ? "up: the quill" : "up over the work: the knee sinks", mill.DepthByQuill ? "down: the quill" : "down to the work: the knee rises"));
+        }
+
+        if (shop.Rotary is { } rotary && parts.Plan.Stages.Any(s => s.Setup?.Rotary is { Lies: false }))
+        {
+            var clockwise = rotary.CrankClockwiseTurnsClockwise;
+            var grows = clockwise == (rotary.Sense < 0);
+            pieces.Add(Row("T", ReadingText.Rotary(360 / rotary.Worm, rotary.DialStep * 180 / Math.PI), grows, $"work {(clockwise ? "clockwise" : "counterclockwise")}"));
+        }
+
+        pieces.AddRange(Notes(parts).Select(t => Bits.Paragraph(t, Block.OverviewRight, "para", 8.2)));
+        return pieces;
+    }
+
+    private static IEnumerable<string> Notes(SheetParts parts)
+    {
+        var retracts = parts.Plan.Stages.Where(s => s.Setup is not null).Select(s => $"{s.Stage.Name} to Z {Markup.TrueMinus(new SheetNumbers(parts.Numbers.Unit, parts.Plan.Shop, s.Setup).Reading(Axis.Z, s.RetractZ))}").ToArray();
+        yield return $"Retract: {string.Join(", ", retracts)}; quill right up to change a cutter, then touch off again before it cuts.";
+        yield return "Counter at a move: crank counterclockwise. Arrive from the side told, so that slack is always taken up the same way.";
+        yield return "Burrs off before the work is clamped again or measured.";
+        if (parts.Plan.Job.ToMake > 1)
+        {
+            yield return FormattableString.Invariant($"To make: {parts.Plan.Job.ToMake}. Set a work stop against the end of the first, and the rest lie alike.");
+        }
+    }
+
+    private static Piece Wheel(SheetParts parts, string name, MachineAxis axis, string plus, string minus)
+    {
+        // The printed reading counts the other way where the shop says so; where the cutter goes does not change.
+        var cutterPlus = axis.ClockwiseGrows != axis.CountsOtherWay;
+        return Row(name, ReadingText.Plain(axis.PerTurn, parts.Numbers.Unit, axis.Step), axis.ClockwiseGrows, cutterPlus ? plus : minus);
+    }
+
+    private static Piece Row(string axis, string perTurn, bool grows, string goes) => new(
+        $"<div class=\"hw\"><b>{axis}</b><span class=\"n\">{Markup.Figures(perTurn)}</span><span>{Bits.Symbol("cw", 4.4, 3.9)} {(grows ? "grows" : "falls")}</span><span>{Markup.Escape(goes)}</span></div>",
+        5 + ((TextMeasure.Lines(goes, Face.Plain, 8.2, 24) - 1) * 3.4));
+}

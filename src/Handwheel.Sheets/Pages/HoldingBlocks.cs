@@ -1,0 +1,87 @@
+using Handwheel.Jobs.Stocks;
+using Handwheel.Plan;
+using Handwheel.Quantities;
+using Handwheel.Sheets.Pictures;
+using Handwheel.Sheets.Text;
+
+namespace Handwheel.Sheets.Pages;
+
+/// <summary>How the stock is held: pictures, sentences, the dry check.</summary>
+internal static class HoldingBlocks
+{
+    /// <summary>The block of one holding.</summary>
+    /// <param name="parts">The sheet's parts.</param>
+    /// <param name="stage">The holding.</param>
+    /// <param name="scene">Its pictures.</param>
+    /// <param name="first">Whether it is the job's first.</param>
+    /// <returns>A block.</returns>
+    public static Block Of(SheetParts parts, PlanStage stage, HoldingScene scene, bool first)
+    {
+        var name = stage.Stage.Name;
+        var (picture, says) = HoldingPicture.Draw(scene, name, stage.Steps.Count > 0 ? stage.Steps[0].Step.Id : string.Empty, Block.OverviewLeft, 104);
+        var right = new List<Piece> { Bits.Heading(first ? "stock and set-up" : "set-up") };
+        if (first)
+        {
+            right.Add(Sentence(Stock(parts), Block.OverviewRight));
+        }
+
+        right.AddRange(stage.HowSet.Select(s => Sentence(s, Block.OverviewRight)));
+        right.AddRange(WorkingPieces.Of(stage.Workings, scene.Numbers, Block.OverviewRight));
+        if (stage.DryCheck.Count > 0)
+        {
+            right.Add(Dry(stage, scene.Numbers));
+        }
+
+        return new()
+        {
+            Under = $"holding {name}",
+            Breaks = false,
+            Columns = Columns.Overview,
+            Left = [Bits.Heading(first ? $"stock and holding {name}" : $"holding {name}", says), new(picture.ToString(), picture.Height + 1)],
+            Right = right,
+        };
+    }
+
+    private static Piece Sentence(string text, double width) => new(
+        $"<p class=\"how\">{Markup.Escape(Markup.TrueMinus(text))}</p>",
+        (TextMeasure.Lines(text, Face.Plain, 8.6, width - 3.2) * 3.9) + 1.8);
+
+    private static Piece Dry(PlanStage stage, SheetNumbers numbers)
+    {
+        var lines = stage.DryCheck.Sum(d => Math.Max(1, TextMeasure.Lines(d, Face.Plain, 8.6, Block.OverviewRight - 12)));
+        var items = string.Concat(stage.DryCheck.Select(d => $"<div class=\"di\">{Bits.Box}<span>{Markup.Escape(Markup.TrueMinus(d))}</span></div>"));
+        var retract = Markup.Figures(numbers.Reading(Jobs.Moves.Axis.Z, stage.RetractZ));
+        return new($"<div class=\"dry\"><p><b>dry check</b> spindle off, cutter clear at Z <b class=\"n\">{retract}</b></p>{items}</div>", (lines * 3.9) + (stage.DryCheck.Count * 1.6) + 10.5);
+    }
+
+    private static string Stock(SheetParts parts)
+    {
+        var stock = parts.Plan.Job.Stock;
+        var n = parts.Numbers;
+        var form = stock.Form switch
+        {
+            StockForm.Round => stock.Bore > 0 ? $"Tube {n.Short(Across(stock))} across, bore {n.Short(stock.Bore)}, {n.Short(Along(stock))} long" : $"Round bar {n.Short(Across(stock))} across, {n.Short(Along(stock))} long",
+            StockForm.Hex => $"Hexagon bar {n.Short(Across(stock))} across, {n.Short(Along(stock))} long",
+            _ => $"Bar {n.Short(stock.Nominal.Y)} wide, {n.Short(stock.Nominal.Z)} high, {n.Short(stock.Nominal.X)} long",
+        };
+        var measured = stock.Measured.Select(m => $"{m} measured {n.Short(Of(stock, m))}, yours ________").ToArray();
+        return $"{form} ({n.Unit.Symbol()}), {parts.Plan.Job.Metal}. {(measured.Length > 0 ? string.Join("; ", measured) + "." : "Measure it: wide ________ high ________ long ________")}";
+    }
+
+    private static double Across(Stock stock) => stock.Along == "x" ? stock.Nominal.Y : stock.Nominal.X;
+
+    private static double Along(Stock stock) => stock.Along switch
+    {
+        "x" => stock.Nominal.X,
+        "y" => stock.Nominal.Y,
+        _ => stock.Nominal.Z,
+    };
+
+    private static double Of(Stock stock, string what) => what switch
+    {
+        "wide" => stock.Used.Y,
+        "high" => stock.Used.Z,
+        "long" => stock.Used.X,
+        _ => stock.Along == "x" ? stock.Used.Y : stock.Used.X,
+    };
+}

@@ -1,0 +1,44 @@
+using Handwheel.Plan.Lines;
+using Handwheel.Sheets.Text;
+
+namespace Handwheel.Sheets.Pages;
+
+/// <summary>A measurement: a box for what it measures and, where a later pass is corrected by it, the strip that says what to crank to.</summary>
+internal static class MeasurePiece
+{
+    /// <summary>The piece.</summary>
+    /// <param name="line">The measurement.</param>
+    /// <param name="numbers">How readings are printed.</param>
+    /// <returns>A piece.</returns>
+    public static Piece Of(MeasureLine line, SheetNumbers numbers)
+    {
+        var unit = numbers.Unit;
+        var expect = $"expect <b class=\"n\">{Markup.Figures(numbers.Length(line.Expected))}</b>";
+        var limits = line.Limits is { } l ? $"; allowed {Markup.Figures(numbers.Length(l.Lower))} to {Markup.Figures(numbers.Length(l.Upper))}" : string.Empty;
+        var with = line.With.Length > 0 ? $"<br>with {Markup.Escape(line.With)}" : string.Empty;
+        var remark = line.Remark.Length > 0 ? $"<br>{Markup.Escape(line.Remark)}" : string.Empty;
+        var says = $"{line.Size} measures; expect {numbers.Length(line.Expected)} {(line.Limits is null ? string.Empty : "allowed 00.000 to 00.000")}";
+        var width = line.Strip.Count > 0 ? 34.0 : 80;
+        var lines = TextMeasure.Lines(says, Face.Plain, 8, width) + (with.Length > 0 ? TextMeasure.Lines("with " + line.With, Face.Plain, 8, width) : 0) + (remark.Length > 0 ? TextMeasure.Lines(line.Remark, Face.Plain, 8, width) : 0);
+        var strip = Strip(line, numbers);
+        var html = $"<div class=\"me\"><span class=\"c0\">{Bits.Box}</span><span class=\"mw\" style=\"width:{Markup.Number(width)}mm\"><b>{Markup.Escape(line.Size)}</b> measures; {expect}{limits}{with}{remark}</span><b class=\"mb\"></b>{strip}</div>";
+        _ = unit;
+        return new(html, Math.Max(line.Strip.Count > 0 ? 13 : 11, (lines * 3.7) + 2));
+    }
+
+    private static string Strip(MeasureLine line, SheetNumbers numbers)
+    {
+        if (line.Strip.Count == 0 || line.Corrects is not { } axis)
+        {
+            return string.Empty;
+        }
+
+        // At most five pairs, about what is expected.
+        var nearest = Enumerable.Range(0, line.Strip.Count).MinBy(i => Math.Abs(line.Strip[i].Measures - line.Expected));
+        var first = Math.Clamp(nearest - 2, 0, Math.Max(0, line.Strip.Count - 5));
+        var pairs = line.Strip.Skip(first).Take(5).ToArray();
+        var heads = string.Concat(pairs.Select(p => $"<td class=\"n\">{Markup.Figures(numbers.Length(p.Measures))}</td>"));
+        var cells = string.Concat(pairs.Select((p, i) => $"<td class=\"n{(first + i == nearest ? " ex" : string.Empty)}\">{Markup.Figures(numbers.Reading(axis, p.CrankTo))}</td>"));
+        return $"<table class=\"st\"><tr><th>if it is</th>{heads}</tr><tr><th>crank {axis} to</th>{cells}</tr></table>";
+    }
+}

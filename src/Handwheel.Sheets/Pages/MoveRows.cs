@@ -1,0 +1,181 @@
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
+using Handwheel.Plan.Lines;
+using Handwheel.Sheets.Text;
+
+namespace Handwheel.Sheets.Pages;
+
+/// <summary>The lines of a step as rows to work down: each with its box.</summary>
+internal sealed class MoveRows
+{
+    private const double RowTall = 5.7;
+    private const double Wide = Block.StepRight;
+
+    private readonly SheetNumbers _numbers;
+    private readonly SetupFacts? _setup;
+    private readonly Shop _shop;
+
+    /// <summary>Initializes a new instance of the <see cref="MoveRows"/> class.</summary>
+    /// <param name="numbers">How readings are printed.</param>
+    /// <param name="setup">The holding.</param>
+    /// <param name="shop">The shop.</param>
+    public MoveRows(SheetNumbers numbers, SetupFacts? setup, Shop shop) => (_numbers, _setup, _shop) = (numbers, setup, shop);
+
+    /// <summary>The heading over the readings.</summary>
+    /// <returns>A piece.</returns>
+    public Piece Heading() => new(
+        $"<div class=\"mh\"><span class=\"h1\">move</span><span class=\"h2\">from</span><span class=\"h3\">crank to, {(_numbers.Unit == Quantities.LengthUnit.Inch ? "in" : "mm")}{(_setup?.Rotary is null ? string.Empty : " (T: \u00B0 \u2032)")}</span><span class=\"h4\">arrive</span><span class=\"h5\">crank</span><span class=\"h6\">s a turn</span><span class=\"h7\">lock, remark</span></div>",
+        3.8);
+
+    /// <summary>Lines as pieces.</summary>
+    /// <param name="lines">The lines.</param>
+    /// <returns>Pieces.</returns>
+    public IEnumerable<Piece> Of(IEnumerable<SheetLine> lines) => lines.SelectMany(Of);
+
+    private static string Text(string text) => Markup.Escape(text);
+
+    private IEnumerable<Piece> Of(SheetLine line) => line switch
+    {
+        MoveLine move => Move(move, inBracket: false),
+        TouchOffLine touch => [TouchOff(touch)],
+        CutterLine cutter => [PutIn(cutter)],
+        PassBracket bracket => Bracket(bracket),
+        MeasureLine measure => [MeasurePiece.Of(measure, _numbers)],
+        HandLine hand => [Hand(hand)],
+        _ => [],
+    };
+
+    private IEnumerable<Piece> Move(MoveLine move, bool inBracket)
+    {
+        var axis = move.Axis;
+        var along = move.Along is { } other ? $" and {other}" : string.Empty;
+        var locks = move.Lock.Count > 0 ? "lock " + string.Join(' ', move.Lock.Select(a => a.ToString())) : string.Empty;
+        var turning = Turning(move);
+        var remark = string.Join("; ", new[] { turning, locks, move.Remark }.Where(r => r.Length > 0));
+        var box = inBracket ? string.Empty : Bits.Box;
+        var room = move.ReadBack ? 10 : 21.5;
+        var beside = TextMeasure.Lines(remark, Face.Plain, 7.2, room) <= 2 && TextMeasure.Width(remark, Face.Plain, 7.2) < 2 * room * 0.92;
+        var cell = (beside ? $"<em>{Text(remark)}</em>" : string.Empty) + (move.ReadBack ? "<b class=\"rb\">reads</b>" : string.Empty);
+        var html = $"<div class=\"mv{(move.Cutting ? " cut" : string.Empty)}\"><span class=\"c0\">{box}</span><span class=\"c1\">{Bits.Count(move.Number)}</span><span class=\"c2\">{axis}{along}</span><span class=\"c3 n\">{Markup.Figures(_numbers.Reading(axis, move.From))}</span><span class=\"c4\">{Bits.Symbol(move.Cutting ? "gocut" : "go", 4.4, 2.5)}</span><span class=\"c5 n\">{Markup.Figures(_numbers.Reading(axis, move.To))}</span><span class=\"c6\">{Text(Arrive(move.Arrive))}</span><span class=\"c7\">{Bits.Symbol(move.CrankClockwise ? "cw" : "ccw", 5, 4.4)}</span><span class=\"c8\">{(move.CrankClockwise ? "clockwise" : "counter")}<br>{Turns(move)}</span><span class=\"c9{(move.Pace > 0 ? " n" : string.Empty)}\">{(move.Pace > 0 ? Markup.Figures(Bits.Fixed(move.Pace, 1)) : "free")}</span><span class=\"c10\">{cell}</span></div>";
+        yield return new(html, RowTall);
+        if (!beside)
+        {
+            yield return Under(remark);
+        }
+    }
+
+    private static string Arrive(string arrive) => arrive.Replace("from -", "from \u2212", StringComparison.Ordinal);
+
+    private static Piece Under(string remark) => new(
+        $"<div class=\"ur\">{Text(remark)}</div>",
+        (TextMeasure.Lines(remark, Face.Plain, 7.6, Wide - 42) * 3.4) + 0.6);
+
+    private static string Turning(MoveLine move)
+    {
+        if (move.Axis != Axis.T || move.WorkTurns.Length == 0)
+        {
+            return string.Empty;
+        }
+
+        var rounds = Math.Abs(move.To - move.From) / 360;
+        var whole = rounds >= 0.999 && Math.Abs(rounds - Math.Round(rounds)) < 1e-6;
+        var times = !whole ? string.Empty : Math.Round(rounds) switch
+        {
+            1 => "once round, ",
+            2 => "twice round, ",
+            var n => $"{Bits.Fixed(n, 0)} times round, ",
+        };
+        return $"{times}work turns {move.WorkTurns}";
+    }
+
+    private string Turns(MoveLine move)
+    {
+        var divisions = Divisions(move.Axis);
+        if (divisions <= 0)
+        {
+            var text = Bits.Fixed(move.Turns, 1);
+            return $"{text} {(text == "1.0" ? "turn" : "turns")}";
+        }
+
+        var all = Math.Round(move.Turns * divisions);
+        var whole = Math.Floor(all / divisions);
+        var rest = all - (whole * divisions);
+        return rest == 0 ? $"{Bits.Fixed(whole, 0)} {(whole == 1 ? "turn" : "turns")}" : $"{Bits.Fixed(whole, 0)} t {Bits.Fixed(rest, 0)} div";
+    }
+
+    // Divisions of the dial that is counted on: the rotary's always, an axis's where it has no readout.
+    private double Divisions(Axis axis)
+    {
+        if (axis == Axis.T)
+        {
+            return _shop.Rotary is { DialStep: > 0, Worm: > 0 } rotary && _setup?.Rotary is { Lies: false } ? Math.Round(2 * Math.PI / rotary.Worm / rotary.DialStep) : 0;
+        }
+
+        var (facts, machine) = axis switch
+        {
+            Axis.X => (_setup?.Axes.X, _shop.Mill?.X),
+            Axis.Y => (_setup?.Axes.Y, _shop.Mill?.Y),
+            _ => (_setup?.Axes.Z, _shop.Mill?.Z),
+        };
+        return facts is { Readout: false } ? machine?.Divisions ?? 0 : 0;
+    }
+
+    private Piece TouchOff(TouchOffLine line)
+    {
+        var says = line.Remark.Length > 0 ? $"{line.Says}; {line.Remark}" : line.Says;
+        var lines = TextMeasure.Lines(says, Face.Plain, 7.8, 51);
+        return new(
+            $"<div class=\"mv set\"><span class=\"c0\">{Bits.Box}</span><span class=\"c1\"></span><span class=\"c2\">{line.TouchOff.Axis}</span><span class=\"c34\">touch off, set</span><span class=\"c5 n\"><b class=\"fr\">{Markup.Figures(_numbers.Reading(line.TouchOff.Axis, line.TouchOff.SetTo))}</b></span><span class=\"cs\">{Text(says)}</span></div>",
+            Math.Max(6.4, (lines * 3.5) + 1.2));
+    }
+
+    private Piece PutIn(CutterLine line)
+    {
+        var speed = line.Rpm > 0 ? $"{Bits.Fixed(line.Rpm, 0)} rpm" : "by hand";
+        var more = line.Remark.Length > 0 ? "; " + line.Remark : string.Empty;
+        var text = $"put in, {_numbers.Short(line.Out)} out; {speed}{more}";
+        var lines = TextMeasure.Lines(text, Face.Plain, 8.4, Wide - 32);
+        return new($"<div class=\"pi\"><span class=\"c0\">{Bits.Box}</span><b class=\"id\">{Text(line.Cutter)}</b><span>{Text(text)}</span></div>", Math.Max(5.7, (lines * 3.8) + 1.6));
+    }
+
+    private IEnumerable<Piece> Bracket(PassBracket bracket)
+    {
+        // A ladder of depths, each with a box for every time through; four to a line.
+        var cells = bracket.Depths.Select(z => $"<span class=\"dp\"><span class=\"n\">{Markup.Figures(_numbers.Reading(Axis.Z, z))}</span>{string.Concat(Enumerable.Repeat(Bits.SmallBox, Math.Clamp(bracket.Times, 1, 6)))}</span>").ToArray();
+        var a = bracket.Times > 2 ? 3 : 4;
+        var ladder = string.Concat(cells.Chunk(a).Select(row => $"<span class=\"dr\">{string.Concat(row)}</span>"));
+        var rows = (int)Math.Ceiling(cells.Length / (double)a);
+        var word = bracket.Depths.Count == 1 ? "one pass" : "each pass";
+        var says = bracket.Remark.Length > 0 ? $"{word}: {bracket.Remark}" : word;
+        if (bracket.Times > 1)
+        {
+            says += $"; {Bits.Count(bracket.Times)} times through";
+        }
+
+        var inner = bracket.Lines.SelectMany(l => l is MoveLine move ? Move(move, inBracket: true) : Of(l)).ToArray();
+        var head = new Piece(
+            $"<div class=\"bs\">{Text(says)}</div><div class=\"ladder\"><span class=\"c1\">{Bits.Count(bracket.Number)}</span><span class=\"c2\">Z</span><span class=\"dps\">{ladder}</span></div>",
+            (TextMeasure.Lines(says, Face.Plain, 7.4, Wide - 20) * 3.3) + Math.Max(5.4, rows * 4.7) + 0.6);
+        var tall = head.Height + inner.Sum(p => p.Height);
+        if (tall < 150)
+        {
+            return [new($"<div class=\"br\">{head.Boxed()}{string.Concat(inner.Select(p => p.Boxed()))}</div>", tall + 1.2)];
+        }
+
+        return new[] { head }.Concat(inner).Select(p => p with { Html = $"<div class=\"br\">{p.Html}</div>" });
+    }
+
+    private static Piece Hand(HandLine line)
+    {
+        var says = line.Remark.Length > 0 ? $"{line.Says} ({line.Remark})" : line.Says;
+        var tall = (TextMeasure.Lines(says, Face.Plain, 9.6, Wide - 12) * 4.4) + 1.8;
+        var check = string.Empty;
+        if (line.Check.Length > 0)
+        {
+            check = $"<div class=\"chk\">{Bits.SmallBox}<span><b>check</b> {Text(line.Check)}</span></div>";
+            tall += (TextMeasure.Lines("check " + line.Check, Face.Plain, 8.6, Wide - 20) * 4) + 1.2;
+        }
+
+        return new($"<div class=\"ha\"><span class=\"c0\">{Bits.Box}</span><span>{Text(says)}</span></div>{check}", tall);
+    }
+}

@@ -1,0 +1,95 @@
+using Handwheel.Plan;
+using Handwheel.Plan.Lines;
+using Handwheel.Plan.Workings;
+using Handwheel.Sheets.Text;
+
+namespace Handwheel.Sheets.Pages;
+
+/// <summary>Workings as lines a person can check.</summary>
+internal static class WorkingPieces
+{
+    private const double LabelWide = 21;
+
+    /// <summary>A step's workings.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="numbers">How readings are printed.</param>
+    /// <param name="width">Width of the column.</param>
+    /// <returns>Pieces.</returns>
+    public static IEnumerable<Piece> Of(PlanStep step, SheetNumbers numbers, double width)
+    {
+        var readings = Readings(step.Lines, numbers);
+        var seen = new HashSet<(string, string)>();
+        foreach (var working in step.Workings)
+        {
+            var label = readings.TryGetValue(working, out var reading) ? reading : Value(working, numbers);
+            if (seen.Add((label, working.PutIn)))
+            {
+                yield return One(working, label, width);
+            }
+        }
+    }
+
+    /// <summary>Workings that belong to no reading.</summary>
+    /// <param name="workings">The workings.</param>
+    /// <param name="numbers">How numbers are printed.</param>
+    /// <param name="width">Width of the column.</param>
+    /// <returns>Pieces.</returns>
+    public static IEnumerable<Piece> Of(IEnumerable<Working> workings, SheetNumbers numbers, double width) => workings.Select(w => One(w, Value(w, numbers), width));
+
+    /// <summary>A working's result as it is printed.</summary>
+    /// <param name="working">The working.</param>
+    /// <param name="numbers">How numbers are printed.</param>
+    /// <returns>Text.</returns>
+    public static string Value(Working working, SheetNumbers numbers) => working.Unit switch
+    {
+        "mm" => numbers.Length(working.Result),
+        "deg" => Quantities.ReadingText.Rotary(working.Result, numbers.Step(Jobs.Moves.Axis.T)),
+        "1" => Markup.Number(working.Result),
+        _ => $"{Markup.Number(Math.Round(working.Result, 2))} {working.Unit}",
+    };
+
+    private static Piece One(Working working, string label, double width)
+    {
+        var name = working.Name.Length > 0 ? working.Name + ":" : string.Empty;
+        var sum = working.PutIn.Length > 0 ? " = " + Markup.FormulaText(working.PutIn) : string.Empty;
+        var tail = working.Rounded.Length > 0 ? "; " + working.Rounded : string.Empty;
+        tail += working.Note.Length > 0 ? ". " + working.Note : string.Empty;
+        var text = name + sum + tail;
+        var room = width - LabelWide;
+        var lines = TextMeasure.Lines(text, Face.Plain, 7.6, room);
+        return new(
+            $"<div class=\"wk\"><span class=\"wl n\">{Markup.Figures(label)}</span><span class=\"wt\"><em>{Markup.Escape(name)}</em>{Markup.Escape(sum)}<em>{Markup.Escape(tail)}</em></span></div>",
+            (lines * 3.3) + 1);
+    }
+
+    private static Dictionary<Working, string> Readings(IEnumerable<SheetLine> lines, SheetNumbers numbers)
+    {
+        var readings = new Dictionary<Working, string>(ReferenceEqualityComparer.Instance);
+        foreach (var line in lines)
+        {
+            switch (line)
+            {
+                case MoveLine move:
+                    readings.TryAdd(move.Working, $"{move.Axis} {numbers.Reading(move.Axis, move.To)}");
+                    break;
+                case TouchOffLine touch:
+                    readings.TryAdd(touch.Working, $"{touch.TouchOff.Axis} {numbers.Reading(touch.TouchOff.Axis, touch.TouchOff.SetTo)}");
+                    break;
+                case PassBracket bracket:
+                    foreach (var (working, z) in bracket.DepthWorkings.Zip(bracket.Depths))
+                    {
+                        readings.TryAdd(working, $"Z {numbers.Reading(Jobs.Moves.Axis.Z, z)}");
+                    }
+
+                    foreach (var (working, text) in Readings(bracket.Lines, numbers))
+                    {
+                        readings.TryAdd(working, text);
+                    }
+
+                    break;
+            }
+        }
+
+        return readings;
+    }
+}
