@@ -34,10 +34,10 @@ internal sealed class Cursor
     // Whether the words of the phrase come next, in any case.
     public bool Sees(string phrase)
     {
-        var words = phrase.Split(' ');
-        for (var i = 0; i < words.Length; i++)
+        var ahead = 0;
+        foreach (var word in phrase.AsSpan().Split(' '))
         {
-            if (Peek(i) is not { } token || !token.Is(words[i]))
+            if (Peek(ahead++) is not { } token || !token.Text.AsSpan().Equals(phrase.AsSpan(word), StringComparison.OrdinalIgnoreCase))
             {
                 return false;
             }

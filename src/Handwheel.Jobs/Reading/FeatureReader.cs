@@ -11,6 +11,8 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         "countersink", "counterbore",
     ];
 
+    private readonly RepeatReader repeats = new(numbers);
+
     private const string ClauseMend =
         "After its shape a feature has: at, from .. to, through, .. deep from, .. high from, sides along, along, turned, seen from, point, thread, .. on circle, row of, grid of, mirrored.";
 
@@ -217,8 +219,8 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
 
     private bool Repeated(Cursor c, FeatureDraft feature, string word) => word switch
     {
-        "row of" => Row(c, feature),
-        "grid of" => Grid(c, feature),
+        "row of" => repeats.Row(c, feature),
+        "grid of" => repeats.Grid(c, feature),
         "mirrored across" => Mirror(c, feature),
         _ => true,
     };
@@ -241,7 +243,7 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         if (c.TakeAny("on circle", "on a circle", "places on circle") is not null)
         {
             c.At = start;
-            return Circle(c, feature);
+            return repeats.Circle(c, feature);
         }
 
         var limits = numbers.TakeLimits(c, false);
@@ -309,75 +311,6 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         }
 
         feature.Thread = thread;
-        return true;
-    }
-
-    private bool Circle(Cursor c, FeatureDraft feature)
-    {
-        if (Counts.Take(c, 1, ReadingLimits.Places, "how many places") is not { } count)
-        {
-            return false;
-        }
-
-        _ = c.TakeAny("on circle", "on a circle", "places on circle");
-        if (numbers.Take(c, "the circle's diameter") is not { } across)
-        {
-            return false;
-        }
-
-        TypedNumber? first = null;
-        var start = c.At;
-        c.SkipCommas();
-        if (c.Take("first at"))
-        {
-            first = numbers.Take(c, "the angle of the first place");
-        }
-        else
-        {
-            c.At = start;
-        }
-
-        feature.Repeat = new RepeatDraft("circle", count, 1, across, null, first);
-        return !c.Failed;
-    }
-
-    private bool Row(Cursor c, FeatureDraft feature)
-    {
-        const string mend = "A row is 'row of 4, 10 apart along x'.";
-        if (Counts.Take(c, 1, ReadingLimits.Places, "how many places") is not { } count)
-        {
-            return false;
-        }
-
-        c.SkipCommas();
-        if (numbers.Take(c, "how far they are apart") is not { } pitch || !c.Expect("apart", mend) || !c.Expect("along", mend))
-        {
-            return false;
-        }
-
-        var axis = c.TakeAny("x", "y");
-        var direction = axis is null ? numbers.Take(c, "x, y or an angle") : null;
-        feature.Repeat = new RepeatDraft(axis == "y" ? "column" : "row", count, 1, pitch, null, direction);
-        return !c.Failed;
-    }
-
-    private bool Grid(Cursor c, FeatureDraft feature)
-    {
-        const string mend = "A grid is 'grid of 3 by 2, 10 by 15 apart'.";
-        if (Counts.Take(c, 1, ReadingLimits.Places, "how many along x") is not { } along || !c.Expect("by", mend)
-            || Counts.Take(c, 1, ReadingLimits.Places / along, "how many along y") is not { } across)
-        {
-            return false;
-        }
-
-        c.SkipCommas();
-        if (numbers.Take(c, "how far apart along x") is not { } pitch || !c.Expect("by", mend)
-            || numbers.Take(c, "how far apart along y") is not { } other || !c.Expect("apart", mend))
-        {
-            return false;
-        }
-
-        feature.Repeat = new RepeatDraft("grid", along, across, pitch, other, null);
         return true;
     }
 

@@ -6,7 +6,6 @@ namespace Handwheel.Jobs.Reading;
 internal sealed class FindingBag
 {
     private readonly List<Finding> found = [];
-    private bool stopped;
 
     /// <summary>Whether there are as many as one reading gives.</summary>
     public bool Full => found.Count >= ReadingLimits.Findings - 1;
@@ -19,29 +18,27 @@ internal sealed class FindingBag
         if (!Full)
         {
             found.Add(finding);
-            return;
-        }
-
-        if (!stopped && finding.Where is { } where)
-        {
-            stopped = true;
-            found.Add(FindingCatalogue.TooMuch(
-                where,
-                FormattableString.Invariant($"There are {ReadingLimits.Findings - 1} findings already; reading stopped, and more may be wrong."),
-                "Mend those shown and read again."));
         }
     }
 
-    // In order of place; documents in the order given.
+    // In order of place; documents in the order given. Where there are as many as one reading gives, the last one says that reading stopped.
     public IReadOnlyList<Finding> InOrder(IReadOnlyList<SourceText> sources)
     {
         var files = sources.Select(s => s.FileName).ToList();
-        return [.. found.Select((finding, i) => (finding, i))
-            .OrderBy(x => stopped && x.i == found.Count - 1)
-            .ThenBy(x => files.IndexOf(x.finding.Where?.File ?? string.Empty))
+        List<Finding> ordered = [.. found.Select((finding, i) => (finding, i))
+            .OrderBy(x => files.IndexOf(x.finding.Where?.File ?? string.Empty))
             .ThenBy(x => x.finding.Where?.Line ?? 0)
             .ThenBy(x => x.finding.Where?.Column ?? 0)
             .ThenBy(x => x.i)
             .Select(x => x.finding)];
+        if (Full && ordered[^1].Where is { } where)
+        {
+            ordered.Add(FindingCatalogue.TooMuch(
+                where,
+                FormattableString.Invariant($"There are {ordered.Count} findings already; reading stopped here, and more may be wrong."),
+                "Mend those shown and read again."));
+        }
+
+        return ordered;
     }
 }

@@ -72,6 +72,8 @@ public sealed class BadInputTests
         Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < 1_500_000_000, name + " allocated too much");
         Assert.True(read.Halted, name);
         Assert.True(read.Findings.Count <= ReadingLimits.Findings);
+        Assert.Equal(read.Findings.Count == ReadingLimits.Findings, read.Findings[^1].Message.Contains("reading stopped", StringComparison.Ordinal));
+        Assert.True(kind is 3 || read.Findings.Count == ReadingLimits.Findings, name);
         TestContext.Current.SendDiagnosticMessage("{0}: {1} ms, {2} MB", name, watch.ElapsedMilliseconds, (GC.GetAllocatedBytesForCurrentThread() - before) / 1_000_000);
     }
 
