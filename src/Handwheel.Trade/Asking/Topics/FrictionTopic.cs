@@ -1,0 +1,27 @@
+using Handwheel.Trade.Joints;
+using static Handwheel.Trade.Asking.ReplyBuilder;
+
+namespace Handwheel.Trade.Asking.Topics;
+
+/// <summary>Coefficients of friction.</summary>
+internal static class FrictionTopic
+{
+    /// <summary>Works out the answers.</summary>
+    /// <param name="q">Question.</param>
+    /// <param name="r">Reply.</param>
+    /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
+    internal static void Work(Question q, ReplyBuilder r)
+    {
+        foreach (var token in q.Tokens)
+        {
+            token.Used = true;
+        }
+
+        foreach (var pair in FrictionTable.All)
+        {
+            r.Add(pair.Pair, pair.Low, string.Empty, pair.Basis, "order of magnitude", [pair.High > pair.Low ? $"{N(pair.Low)} to {N(pair.High)}" : N(pair.Low)]);
+        }
+
+        r.Note("A trace of oil halves them; take the low end for holding, the high end for driving.");
+    }
+}

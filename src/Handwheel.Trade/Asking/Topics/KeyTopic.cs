@@ -1,0 +1,72 @@
+using Handwheel.Trade.Geometry;
+using Handwheel.Trade.Keys;
+using static Handwheel.Trade.Asking.ReplyBuilder;
+
+namespace Handwheel.Trade.Asking.Topics;
+
+/// <summary>Keys.</summary>
+internal static class KeyTopic
+{
+    /// <summary>Works out the answers.</summary>
+    /// <param name="q">Question.</param>
+    /// <param name="r">Reply.</param>
+    /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
+    internal static void Work(Question q, ReplyBuilder r)
+    {
+        if (q.Has("woodruff", "half-moon", "halfmoon"))
+        {
+            Woodruff(q, r);
+            return;
+        }
+
+        var flat = q.Has("flat", "rectangular");
+        q.Has("shaft", "square", "keyway", "keyseat", "slot", "diameter", "dia", "bore", "hub", "size", "parallel", "metric", "inch");
+        var named = q.Labelled(("width", ["wide", "width"]));
+        var shaft = Question.Need(q.Length(), "the shaft's diameter");
+        if (!q.Inch)
+        {
+            Metric(r, shaft);
+            return;
+        }
+
+        var key = named.TryGetValue("width", out var w) ? KeyTable.InchKey(shaft / 25.4, q.Mm(w) / 25.4, q.Mm(w) / 25.4) : KeyTable.OfInch(shaft / 25.4, !flat)
+            ?? throw new UnansweredException($"ASME B17.1 gives no {(flat ? "flat" : "square")} key for a shaft of {r.L(shaft)} (over 5/16 to 6 1/2 in)");
+        Inch(r, shaft, key);
+    }
+
+    private static void Inch(ReplyBuilder r, double shaft, KeySize key)
+    {
+        var arc = Shapes.KeyseatArc(shaft, key.Width);
+        r.Add("key width", key.Width, "mm", key.Basis).Add("key height", key.Height, "mm", key.Basis)
+            .Add("height of the arc over the keyseat (Y)", arc, "mm", key.Basis, $"(D - sqrt(D^2 - W^2)) / 2 = {r.L(arc)}")
+            .Add("bottom of keyseat to the opposite side (S)", key.Bottom, "mm", key.Basis, $"D - Y - H/2 = {r.L(shaft)} - {r.L(arc)} - {r.L(key.Height / 2)} = {r.L(key.Bottom)}")
+            .Add("top of keyway to the opposite side of the bore (T)", key.Top, "mm", key.Basis, $"D - Y + H/2 + 0.005 in = {r.L(key.Top)}")
+            .Add("depth to feed from the top of the shaft", shaft - key.Bottom, "mm", key.Basis, $"D - S = {r.L(shaft - key.Bottom)}");
+    }
+
+    private static void Metric(ReplyBuilder r, double shaft)
+    {
+        var key = KeyTable.OfMetric(shaft) ?? throw new UnansweredException($"DIN 6885-1 gives no key for a shaft of {N(shaft)} mm (over 6 to 500)");
+        r.Add("key width", key.Width, "mm", key.Basis).Add("key height", key.Height, "mm", key.Basis)
+            .Add("depth in the shaft (t1)", key.ShaftDepth, "mm", key.Basis).Add("depth in the hub (t2)", key.HubDepth, "mm", key.Basis)
+            .Add("bottom of keyseat to the opposite side", key.Bottom, "mm", key.Basis, $"d - t1 = {N(shaft)} - {N(key.ShaftDepth)}")
+            .Add("top of keyway to the opposite side of the bore", key.Top, "mm", key.Basis, $"d + t2 = {N(shaft)} + {N(key.HubDepth)}")
+            .Say("keyseat width tolerance", "P9 tight; N9 in the shaft and JS9 in the hub normal; H9 and D10 sliding", key.Basis);
+    }
+
+    private static void Woodruff(Question q, ReplyBuilder r)
+    {
+        q.Has("key", "keyseat", "cutter", "no", "number", "slot");
+        var token = q.Tokens.FirstOrDefault(t => !t.Used && (t.IsNumber || t.Raw.StartsWith('#') || t.Raw.Contains('x', StringComparison.OrdinalIgnoreCase)))
+            ?? throw new UnansweredException("the key's number is missing, such as 404, or its width by height, such as 5x6.5");
+        token.Used = true;
+        var name = token.Raw.TrimStart('#').ToLowerInvariant();
+        var key = KeyTable.WoodruffKeys.FirstOrDefault(k => k.Name == name)
+            ?? throw new UnansweredException($"there is no Woodruff key {token.Raw}; known are {string.Join(", ", KeyTable.WoodruffKeys.Select(k => k.Name))}");
+        q.Inch = !name.Contains('x', StringComparison.Ordinal);
+        r.Add("width", key.Width, "mm", key.Basis, q.Inch ? "the leading figures count 1/32 in" : string.Empty)
+            .Add("cutter diameter", key.Diameter, "mm", key.Basis, q.Inch ? "the last two figures count 1/8 in" : string.Empty)
+            .Add("key height", key.Height, "mm", key.Basis).Add("depth of keyseat at its side", key.ShaftDepth, "mm", key.Basis, q.Inch ? $"height - width/2 = {r.L(key.ShaftDepth)}" : string.Empty)
+            .Add("key stands out of the shaft", key.Height - key.ShaftDepth, "mm", key.Basis);
+    }
+}

@@ -1,0 +1,53 @@
+using Handwheel.Trade.Metals;
+using static Handwheel.Trade.Asking.ReplyBuilder;
+
+namespace Handwheel.Trade.Asking.Topics;
+
+/// <summary>Metals.</summary>
+internal static class MetalTopic
+{
+    /// <summary>Works out the answers.</summary>
+    /// <param name="q">Question.</param>
+    /// <param name="r">Reply.</param>
+    /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
+    internal static void Work(Question q, ReplyBuilder r)
+    {
+        var metal = q.TakeMetal();
+        if (metal is null)
+        {
+            var left = q.Left();
+            var word = left.Count > 0 ? left[0] : string.Empty;
+            throw new UnansweredException(word.Length == 0 ? "the metal is missing" : $"no metal is known as '{word}'") { Nearest = Nearness.Nearest(word.ToLowerInvariant(), MetalTable.All.SelectMany(m => m.AlsoCalled.Append(m.Name)), 5) };
+        }
+
+        var b = MetalTable.PropertiesBasis;
+        r.Say("metal", metal.Name, b).Say("also called", string.Join(", ", metal.AlsoCalled.Take(12)), b)
+            .Add("tensile strength", metal.TensileMPa, "MPa", b, "15 %, more with condition", []);
+        if (!double.IsNaN(metal.YieldMPa))
+        {
+            r.Add("yield strength", metal.YieldMPa, "MPa", b, "25 %, more with condition", []);
+        }
+
+        r.Add("shear strength", metal.ShearMPa, "MPa", b, "25 %", [$"{N(metal.ShearShare)} x tensile"])
+            .Add("modulus of elasticity", metal.ModulusGPa, "GPa", b, "5 %", [])
+            .Add("density", metal.Density, "kg/m^3", b, "2 %", [])
+            .Add("expansion", metal.Expansion, "um/m K", b, "5 %", [])
+            .Add("specific cutting force kc1.1", metal.Kc11, "MPa", MetalTable.ForceBasis, "25 %", ["N/mm^2 at a chip of 1 x 1 mm; kc = kc1.1 h^-mc"])
+            .Add("exponent mc", metal.Mc, string.Empty, MetalTable.ForceBasis, "25 %", []);
+        foreach (var (operation, name) in new[] { (Operation.Mill, "milling"), (Operation.Drill, "drilling"), (Operation.TurnRough, "rough turning"), (Operation.TurnFinish, "finish turning") })
+        {
+            foreach (var (cutter, word) in new[] { (CutterMaterial.HighSpeedSteel, "high-speed steel"), (CutterMaterial.Carbide, "carbide") })
+            {
+                var (range, basis) = SpeedTable.Of(metal, operation, cutter);
+                r.Add($"{name}, {word}, low", range.LowMPerMin, "m/min", basis, "30 %", []).Add($"{name}, {word}, high", range.HighMPerMin, "m/min", basis, "30 %", []);
+            }
+        }
+
+        foreach (var caution in metal.Cautions)
+        {
+            r.Caution(caution);
+        }
+
+        r.Note("Typical of the usual condition; a certificate or a test comes first.");
+    }
+}
