@@ -6,6 +6,7 @@ namespace Handwheel.Jobs.Reading;
 // Reads a cutter's line: name, kind, diameter and what else is known of it.
 internal sealed class CutterReader(ShopNumbers numbers)
 {
+    private const double MostAcross = 400;
     private const string Mend =
         "After kind and diameter a cutter has: true 10.00, 2 flutes, HSS or carbide, flute 22, shank 10, out 30, cuts to centre, point 118, lead 1.5, corner 0.5, thick 4, arbor 16, screw stands 4 below, screw 14 across, tip 2, pitch 1, holder 40 across, holder 60 long.";
 
@@ -121,6 +122,12 @@ internal sealed class CutterReader(ShopNumbers numbers)
         if (Math.Abs(k.TrueAcross - k.Across) > Math.Max(0.3, k.Across * 0.05))
         {
             c.Report(FindingCatalogue.Contradiction(c.Statement.Where, FormattableString.Invariant($"{k.Name} is called {k.Across:0.####} mm and truly measures {k.TrueAcross:0.####} mm."), "Measure it again, or give it the diameter it has."));
+        }
+
+        if (k.Across > MostAcross)
+        {
+            c.Fail(FindingCatalogue.AbsurdNumber(c.Statement.Where, k.Name, FormattableString.Invariant($"no cutter of a hand-cranked mill is {k.Across:0.###} mm across"), "Write the diameter it has, with its unit."));
+            return null;
         }
 
         if (k.Kind is CutterKind.Saw or CutterKind.TSlot or CutterKind.Woodruff && k.Thick <= 0)

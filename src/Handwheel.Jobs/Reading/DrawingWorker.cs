@@ -214,12 +214,17 @@ internal sealed class DrawingWorker
         }
 
         var drawn = angle ? Evaluator.Angle(value) : Evaluator.Length(value);
-        return drawn is null ? null : Others is { } others && !angle ? ExactLimits.Around(drawn.Value, others) : Unlimited(value.Where, what, drawn.Value);
+        return drawn is null ? null : Others is { } others && !angle ? ExactLimits.Around(drawn.Value, others) : Unlimited(value.Where, what, drawn.Value, angle);
     }
 
-    private ExactLimits Unlimited(SourceSpan where, string what, Exact drawn)
+    private ExactLimits Unlimited(SourceSpan where, string what, Exact drawn, bool always = false)
     {
-        if (!OthersSaid)
+        // Once is enough for all that 'others' would limit; it limits no angle.
+        if (always)
+        {
+            bag.Add(FindingCatalogue.LimitsWrong(where, $"Nothing limits {what}: 'others' is for lengths.", "Write its limits, such as '30 +/-0.5'."));
+        }
+        else if (!OthersSaid)
         {
             OthersSaid = true;
             bag.Add(FindingCatalogue.NoLimits(where, what));

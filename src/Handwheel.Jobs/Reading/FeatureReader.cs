@@ -333,6 +333,12 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
             return;
         }
 
+        FromFront(c, feature);
+        if (feature.Typed.ContainsKey(Measure.High) && feature.Typed.ContainsKey(Measure.Bottom) && feature.Typed.ContainsKey(Measure.Top))
+        {
+            c.Fail(FindingCatalogue.SaidTwice(feature.Where, $"How {Measures.Name(Measure.High, feature.IsCut)} '{feature.Name}' is", feature.Where));
+        }
+
         var ends = feature.Typed.ContainsKey(Measure.Bottom) || feature.Typed.ContainsKey(Measure.Top);
         if (feature.Through && !feature.IsCut)
         {
@@ -347,6 +353,30 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         else if (feature.At is null && !feature.Typed.ContainsKey(Measure.X) && feature.Shape is not (ShapeForm.Tangent or ShapeForm.Outline))
         {
             c.Fail(FindingCatalogue.Missing(feature.Where, $"The place of '{feature.Name}'", "Write 'at 0, 0', or 'at' and another feature."));
+        }
+    }
+
+    // Seen from the front, deep goes towards part Y plus: the face it starts in is its lower end.
+    private static void FromFront(Cursor c, FeatureDraft feature)
+    {
+        if (feature.View != Drawings.View.Front)
+        {
+            return;
+        }
+
+        if (feature.Shape == ShapeForm.Cone && feature.Point is not null)
+        {
+            c.Fail(FindingCatalogue.NotThere(feature.Where, "A countersink is drawn from the top or from the right.", "Write it as 'cut cone 8 to 2 at ..., from -20 to -17, seen from front'."));
+        }
+        else if (feature.Typed.ContainsKey(Measure.High))
+        {
+            var deep = feature.Typed.Remove(Measure.Top, out var face);
+            if (!deep)
+            {
+                _ = feature.Typed.Remove(Measure.Bottom, out face);
+            }
+
+            feature.Typed[deep ? Measure.Bottom : Measure.Top] = face;
         }
     }
 }

@@ -85,6 +85,22 @@ public sealed class LimitTests
     }
 
     [Fact]
+    public void Seen_from_the_front_deep_goes_away_from_you()
+    {
+        var drawing = Drawn("  base block 60 by 40 at 0, 0 from -20 to 0\n  side hole 4 at 0, -10 seen from front, 6 deep from -20\n  end hole 4 at 0, -10 6 deep from 30, seen from right\n  stub round 4 at 10, -10 5 high from -20, seen from front");
+        Assert.Equal((-20, -14), (drawing.Features[1].From.Nominal, drawing.Features[1].To.Nominal));
+        Assert.Equal((24, 30), (drawing.Features[2].From.Nominal, drawing.Features[2].To.Nominal));
+        Assert.Equal((-25, -20), (drawing.Features[3].From.Nominal, drawing.Features[3].To.Nominal));
+    }
+
+    [Fact]
+    public void An_angle_has_its_own_limits()
+    {
+        var read = Reads.Job(Reads.With("size    arm high", "  size arm high 4 +/-0.05", "  size arm angle to socket 0"));
+        Assert.Equal("limits", Assert.Single(read.Findings).Code);
+    }
+
+    [Fact]
     public void Across_corners_becomes_across_flats()
     {
         // Machinery's Handbook: across flats = 0.866025 across corners for a hexagon. From memory.

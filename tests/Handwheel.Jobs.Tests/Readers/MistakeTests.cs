@@ -53,6 +53,7 @@ public sealed class MistakeTests
     [InlineData("eye ", "  eye round 8 at 28,0 from -12 to -8", "comma", "28,0", "28, 0")]
     [InlineData("eye ", "  eye roun 8 at 28, 0 from -12 to -8", "unknown-word", "roun", "round")]
     [InlineData("eye ", "  eye round 8 from -12 to -8", "missing", "eye round 8 from -12 to -8", "at 0, 0")]
+    [InlineData("eye ", "  eye round 8 at 28, 0, 4 high from -12, from -12 to -8", "said-twice", "eye round 8 at 28, 0, 4 high from -12, from -12 to -8", "one")]
     [InlineData("eye ", "  eye round 8 at 28, 0", "missing", "eye round 8 at 28, 0", "from -12 to 0")]
     [InlineData("eye ", "  eye round (eye + 1) at 28, 0 from -12 to -8", "circular", "eye", "number")]
     [InlineData("stock bar", "stock bar 14 wide, 30 high, 40 long", "stock-short", "stock bar 14 wide, 30 high, 40 long", "larger")]
