@@ -84,6 +84,13 @@ public static class Prover
             .. Plunge.Ask(subject),
             .. known.Graded(Direction.Ask(subject)),
             .. Questions.Lock.Ask(subject),
+            .. Reach.Ask(subject),
+            .. Thin.Ask(subject),
+            .. Grip.Ask(subject),
+            .. Knock.Ask(subject),
+            .. Unmeasured.Ask(subject),
+            .. Order.Ask(subject),
+            .. OnHand.Ask(subject),
             .. sizeFindings,
         ];
         progress?.Report(new ProofProgress("done", 1));

@@ -19,11 +19,15 @@ internal sealed class Follower
     private readonly List<FollowedStep> steps = [];
     private readonly List<Stroke> strokes = [];
     private readonly List<FollowedTouch> touches = [];
+    private readonly List<FollowedChange> changes = [];
+    private readonly List<FollowedMeasure> measures = [];
+    private readonly List<(FollowedStage Stage, Metal Metal)> held = [];
     private readonly List<Finding> findings = [];
     private readonly HashSet<(int Stage, Axis Axis, string Cutter)> told = [];
     private readonly MachineState machine = new();
     private readonly CutterRack rack;
     private Metal metal;
+    private int lastZ = -1;
     private bool incomplete;
     private Cutter? cutter;
     private CutterShape? shape;
@@ -70,6 +74,9 @@ internal sealed class Follower
             Steps = steps,
             Strokes = strokes,
             Touches = touches,
+            Changes = changes,
+            Measures = measures,
+            Held = held,
             Bare = bare,
             Last = metal,
             Findings = findings,
@@ -81,6 +88,7 @@ internal sealed class Follower
     {
         if (stage.Facts.Setup is { } setup)
         {
+            held.Add((stage, metal));
             machine.NewHolding(setup.Carried);
             if (!setup.Carried.Contains("z", StringComparer.Ordinal))
             {
@@ -96,13 +104,16 @@ internal sealed class Follower
         switch (one)
         {
             case CutterIn put:
-                Put(step, put);
+                Put(stage, step, put);
                 break;
             case TouchOff touch:
                 TouchOn(stage, step, touch);
                 break;
             case Move move:
                 Go(stage, step, move);
+                break;
+            case Measured measured:
+                measures.Add(new FollowedMeasure(stage, step, measured, strokes.Count));
                 break;
             case Handwork hand:
                 ByHand(stage, step, hand);
@@ -112,9 +123,15 @@ internal sealed class Follower
         }
     }
 
-    private void Put(CourseStep step, CutterIn put)
+    private void Put(FollowedStage stage, CourseStep step, CutterIn put)
     {
+        if (machine[Axis.Z].Placed && shape is not null)
+        {
+            changes.Add(new FollowedChange(stage, step, machine.True, shape, inSpindle ?? string.Empty, metal));
+        }
+
         machine.NewCutter();
+        lastZ = -1;
         inSpindle = put.Cutter;
         cutter = shop.Cutters.GetValueOrDefault(put.Cutter);
         shape = rack.Shape(put.Cutter);
@@ -147,6 +164,7 @@ internal sealed class Follower
         axis.Zero(gone ? touch.SetTo : found.True!.Value, touch.SetTo, centred || touch.Axis == Axis.T ? 0 : touch.Towards);
         if (touch.Axis == Axis.Z)
         {
+            lastZ = touches.Count - 1;
             axis.Lift();
         }
         else if (touch.Axis is Axis.X or Axis.Y && !centred)
@@ -194,6 +212,7 @@ internal sealed class Follower
             Shape = shape,
             Legs = legs,
             SaysBefore = says,
+            RestsOn = lastZ,
             Before = metal,
             After = metal,
         });

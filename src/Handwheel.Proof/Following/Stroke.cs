@@ -35,6 +35,9 @@ internal sealed record Stroke
     /// <summary>Readings before it.</summary>
     public Reading SaysBefore { get; init; }
 
+    /// <summary>The touch-off of Z it rests on; -1 for none.</summary>
+    public int RestsOn { get; init; } = -1;
+
     /// <summary>The metal before it.</summary>
     public required Metal Before { get; init; }
 

@@ -14,6 +14,15 @@ internal sealed record Trace
     /// <summary>Touch-offs in order.</summary>
     public required IReadOnlyList<FollowedTouch> Touches { get; init; }
 
+    /// <summary>Changes of cutter in order.</summary>
+    public required IReadOnlyList<FollowedChange> Changes { get; init; }
+
+    /// <summary>Measurements in order.</summary>
+    public required IReadOnlyList<FollowedMeasure> Measures { get; init; }
+
+    /// <summary>The metal as each stage with a machine began.</summary>
+    public required IReadOnlyList<(FollowedStage Stage, Metal Metal)> Held { get; init; }
+
     /// <summary>The bare stock.</summary>
     public required Metal Bare { get; init; }
 

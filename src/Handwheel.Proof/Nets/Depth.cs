@@ -21,15 +21,15 @@ internal sealed class Depth(ISolid has, ISolid lacks)
     {
         var at = missing.Line.At(atEnd ? missing.Span.To : missing.Span.From);
         var normal = lacks.NormalAt(atEnd ? missing.Span.ToSurface : missing.Span.FromSurface, at);
-        return missing.Span.Length * Math.Abs(normal.Dot(missing.Line.Direction));
+        return Math.Min(missing.Span.Length * Math.Abs(normal.Dot(missing.Line.Direction)), Along(at, normal));
     }
 
     /// <summary>Refines from one end of a missing interval.</summary>
     /// <param name="missing">The interval.</param>
     /// <param name="atEnd">Whether its far end is meant.</param>
     /// <param name="step">First step over the surface, millimetres.</param>
-    /// <returns>The greatest depth found nearby and the place on the surface, part frame.</returns>
-    public (double Depth, Point3 At) Refined(Missing missing, bool atEnd, double step)
+    /// <returns>The greatest depth found nearby, the place on the surface and its normal, part frame.</returns>
+    public (double Depth, Point3 At, Vector3 Normal) Refined(Missing missing, bool atEnd, double step)
     {
         var at = missing.Line.At(atEnd ? missing.Span.To : missing.Span.From);
         var normal = lacks.NormalAt(atEnd ? missing.Span.ToSurface : missing.Span.FromSurface, at);
@@ -53,7 +53,7 @@ internal sealed class Depth(ISolid has, ISolid lacks)
             }
         }
 
-        return (best, at);
+        return (best, at, normal);
     }
 
     private static (Vector3 U, Vector3 V) Across(Vector3 normal)
@@ -63,19 +63,35 @@ internal sealed class Depth(ISolid has, ISolid lacks)
         return (u, normal.Cross(u).ToUnit());
     }
 
-    // How far the one solid goes on outwards from the other's surface.
+    // How far the one solid goes on outwards from the other's surface; no more than the metal is thick there along any axis.
     private double Along(Point3 at, Vector3 normal)
     {
-        var line = new Line3(at, normal);
-        foreach (var span in has.Sound(line).Difference(lacks.Sound(line)))
+        const double Off = 1e-5;
+        var deep = Reaches(new Line3(at, normal), Off) is { } whole && whole.From <= 1e-6 ? whole.To : 0;
+        foreach (var axis in new[] { Vector3.UnitX, Vector3.UnitY, Vector3.UnitZ })
         {
-            if (span.From <= 1e-6 && span.To > 0)
+            // Beside the surface, so that an axis that grazes it sees the metal too.
+            if (deep > Off && Math.Abs(normal.Dot(axis)) < 0.999 && Reaches(new Line3(at + (normal * (2 * Off)), axis), 0) is { } across)
             {
-                return span.To;
+                deep = Math.Min(deep, across.To - across.From);
             }
         }
 
-        return 0;
+        return deep;
+    }
+
+    // The missing interval of a line that holds a distance.
+    private (double From, double To)? Reaches(in Line3 line, double at)
+    {
+        foreach (var span in has.Sound(line).Difference(lacks.Sound(line)))
+        {
+            if (span.From <= at && span.To >= at)
+            {
+                return (span.From, span.To);
+            }
+        }
+
+        return null;
     }
 
     // The surface near a place, looked for along a normal.

@@ -88,9 +88,9 @@ internal static class Direction
             return FindingCatalogue.Direction(stroke.Place, cutter.Name, $"a small cutter of {subject.Unit.Told(cutter.TrueAcross)}", Grade.Halt);
         }
 
-        if (ThinBeside(stroke, subject.Shop.ThinUnder) is { } web)
+        if (Thin.Beside(stroke, subject.Shop.ThinUnder) is { } web)
         {
-            return FindingCatalogue.Direction(stroke.Place, cutter.Name, $"a web of {subject.Unit.Told(web)} beside it", Grade.Halt);
+            return FindingCatalogue.Direction(stroke.Place, cutter.Name, $"a web of {subject.Unit.Told(web.Thick)} beside it", Grade.Halt);
         }
 
         if (Slack(stroke) is not { } slack)
@@ -130,27 +130,6 @@ internal static class Direction
         }
 
         return length;
-    }
-
-    // The thinnest metal left standing right beside the cutter, where it is under a thickness.
-    private static double? ThinBeside(Stroke stroke, double under)
-    {
-        double? thinnest = null;
-        var radius = stroke.Shape!.GreatestRadius;
-        var edge = stroke.Shape.Pieces.First(p => p.Cuts);
-        foreach (var station in Station.Along(stroke.Legs, 2.5, 16))
-        {
-            foreach (var span in stroke.After.Sound(station.Across((edge.Z0 + Math.Min(edge.Z1, edge.Z0 + 1)) / 2)))
-            {
-                var touches = Math.Abs(span.From - radius) < 0.05 || Math.Abs(span.To + radius) < 0.05;
-                if (touches && span.Length < under && (thinnest is null || span.Length < thinnest))
-                {
-                    thinnest = span.Length;
-                }
-            }
-        }
-
-        return thinnest;
     }
 
     private static (Axis Axis, double Amount)? Slack(Stroke stroke)

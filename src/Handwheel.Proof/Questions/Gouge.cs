@@ -3,6 +3,7 @@ using Handwheel.Jobs.Findings;
 using Handwheel.Proof.Following;
 using Handwheel.Proof.Nets;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Proof.Questions;
 
@@ -45,16 +46,29 @@ internal sealed class Gouge
 
         var lost = gouge.Lost();
         var strokes = new SortedSet<int>();
-        foreach (var step in lost.GroupBy(l => subject.Trace.Strokes[l.Stroke].Step.Id, StringComparer.Ordinal))
+        foreach (var step in lost.OrderBy(l => l.Stroke).GroupBy(l => subject.Trace.Strokes[l.Stroke].Step.Id, StringComparer.Ordinal))
         {
             if (gouge.Told([.. step]) is { } finding)
             {
-                findings.Add(finding);
+                findings.Add(gouge.Follows(step.Min(l => l.Stroke), strokes) ? finding with { Grade = Grade.Caution, Message = finding.Message + " It follows from the gouge before it." } : finding);
                 strokes.UnionWith(step.Select(l => l.Stroke));
             }
         }
 
         return (findings, strokes, lack is not null);
+    }
+
+    // Whether a later gouge has the same cause as one before it: a web broken beside a saw cut that gouged, or a Z zero that was set wrong.
+    private bool Follows(int stroke, SortedSet<int> before)
+    {
+        var (strokes, touches) = (subject.Trace.Strokes, subject.Trace.Touches);
+        var now = strokes[stroke];
+        if (before.Count == 0 || now.Hand is { Work: "break web" })
+        {
+            return before.Count > 0;
+        }
+
+        return now.RestsOn >= 0 && Math.Abs(touches[now.RestsOn].Off) > 0.02 && before.Any(b => strokes[b].RestsOn == now.RestsOn);
     }
 
     // Intervals of least metal that the stock had and the metal has not, each with the first stroke that took its middle.
@@ -88,7 +102,7 @@ internal sealed class Gouge
 
     private Finding? Told(List<(Missing Missing, int Stroke)> lost)
     {
-        var (deep, at) = Deepest(lost);
+        var (deep, at, normal) = Deepest(lost);
         if (deep <= Certain)
         {
             return null;
@@ -99,10 +113,16 @@ internal sealed class Gouge
         var (feature, whole) = Hurt(lost, first, inside);
         var place = Places.Of(first, at);
         var turning = lost.Select(l => subject.Trace.Strokes[l.Stroke]).Where(s => s.Cutting && s.Legs.Any(l => l.IsTurning)).MinBy(s => s.Index);
-        return FindingCatalogue.Gouge(place, subject.Unit, deep, feature?.Feature.Name ?? "part", whole, first.Cutting ? RightReading.For(subject, turning ?? first, feature, inside) : null);
+        if (whole && feature is not null)
+        {
+            var axis = AxisOf(feature);
+            deep = lost.Where(l => l.Missing.Axis == axis && feature.Solid.Contains(l.Missing.Middle)).Select(l => l.Missing.Span.Length).DefaultIfEmpty(deep).Max();
+        }
+
+        return FindingCatalogue.Gouge(place, subject.Unit, deep, feature?.Feature.Name ?? "part", whole, first.Cutting ? RightReading.For(subject, turning ?? first, feature, inside, normal) : null);
     }
 
-    private (double Depth, Point3 At) Deepest(List<(Missing Missing, int Stroke)> lost)
+    private (double Depth, Point3 At, Vector3 Normal) Deepest(List<(Missing Missing, int Stroke)> lost)
     {
         var starts = new List<(double Depth, Missing Missing, bool AtEnd)>();
         double through = 0;
@@ -128,7 +148,7 @@ internal sealed class Gouge
             }
         }
 
-        (double Depth, Point3 At) best = starts.Count > 0 ? (0, default) : (through, middle);
+        (double Depth, Point3 At, Vector3 Normal) best = starts.Count > 0 ? (0, default, default) : (through, middle, default);
         foreach (var (_, missing, atEnd) in starts.OrderByDescending(s => s.Depth).Take(4))
         {
             var found = depth.Refined(missing, atEnd, nets.Last.Spacing);
@@ -162,16 +182,12 @@ internal sealed class Gouge
         return (named, false);
     }
 
-    // The share of a feature's rays (along its depth) on which it has lost metal.
+    // The share of a feature's rays (along its depth) on which it has lost an end; none where less than half of it is lost.
     private double Share(DrawnFeature feature, List<(Missing Missing, int Stroke)> lost)
     {
-        var axis = feature.Feature.View switch
-        {
-            View.Front => 1,
-            View.Right => 0,
-            _ => 2,
-        };
+        var axis = AxisOf(feature);
         int all = 0, hurt = 0;
+        double whole = 0, gone = 0;
         var byRay = lost.Where(l => l.Missing.Axis == axis).ToLookup(l => l.Missing.Ray, l => l.Missing.Span);
         for (var ray = 0; ray < nets.Last.Count(axis); ray++)
         {
@@ -185,12 +201,24 @@ internal sealed class Gouge
             if (own.Count > 0)
             {
                 all++;
-                hurt += byRay[ray].Any(s => s.From < own[^1].To && s.To > own[^1].From) ? 1 : 0;
+                hurt += byRay[ray].Any(s => Takes(s, own[0].From, own[^1].To)) ? 1 : 0;
+                whole += own.Length;
+                gone += Spans.Of(byRay[ray]).Intersection(own).Length;
             }
         }
 
-        return all == 0 ? 0 : (double)hurt / all;
+        return all == 0 || gone < 0.5 * whole ? 0 : (double)hurt / all;
     }
+
+    private static int AxisOf(DrawnFeature feature) => feature.Feature.View switch
+    {
+        View.Front => 1,
+        View.Right => 0,
+        _ => 2,
+    };
+
+    // Whether an interval lost takes an end of a feature.
+    private static bool Takes(Span lost, double low, double high) => lost.From < high && lost.To > low && (lost.To >= high - 0.01 || lost.From <= low + 0.01);
 
     private DrawnFeature? CutBeside(Point3 inside) => subject.Aimed.Features
         .Where(f => f.Feature.IsCut && f.Across is not null)
@@ -239,8 +267,7 @@ internal sealed class Gouge
             return null;
         }
 
-        var feature = subject.Least.Features.FirstOrDefault(f => !f.Feature.IsCut && f.Solid.Bounds.Grown(1e-6).Contains(at));
-        return FindingCatalogue.StockShort(new FindingPlace(Where: subject.Stock.Where, At: at), subject.Unit, deepest, feature?.Feature.Name ?? "part");
+        return FindingCatalogue.StockShort(new FindingPlace(Where: subject.Stock.Where, At: at), subject.Unit, deepest, Places.Nearest(subject.Least, at, cutsToo: false));
     }
 
     private static IEnumerable<(double Past, Point3 Place)> Past(Box3 part, Box3 stock)

@@ -20,7 +20,7 @@ internal static class Leftover
         var over = Over(nets, pieces, part);
         var depth = new Depth(subject.Trace.Last, subject.Most.Solid);
         var findings = new List<Finding>();
-        foreach (var group in over.GroupBy(m => Near(subject, m.Middle), StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
+        foreach (var group in over.GroupBy(m => Places.Nearest(subject.Aimed, m.Middle, cutsToo: true), StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
             (double Height, Point3 At) best = default;
             foreach (var missing in group.OrderByDescending(m => Estimate(depth, m)).Take(3))
@@ -30,7 +30,7 @@ internal static class Leftover
                     if (OnMost(subject, missing, atEnd))
                     {
                         var found = depth.Refined(missing, atEnd, nets.Last.Spacing);
-                        best = found.Depth > best.Height ? found : best;
+                        best = found.Depth > best.Height ? (found.Depth, found.At) : best;
                     }
                 }
             }
@@ -86,29 +86,9 @@ internal static class Leftover
         return subject.Most.Solid.Contains(missing.Line.At(end + way));
     }
 
-    private static string Near(Subject subject, Point3 at)
-    {
-        string? best = null;
-        var least = double.PositiveInfinity;
-        foreach (var feature in subject.Aimed.Features)
-        {
-            var inView = Measuring.FeatureView.InView(feature.Feature.View, at);
-            var plan = new Point2(inView.X, inView.Y);
-            var beside = feature.Outlines.Min(o => o.Contains(plan) ? 0 : o.DistanceTo(plan));
-            var past = Math.Max(0, Math.Max(Math.Min(feature.From, feature.To) - inView.Z, inView.Z - Math.Max(feature.From, feature.To)));
-            var off = Math.Sqrt((beside * beside) + (past * past));
-            if (off < least - 1e-9)
-            {
-                (best, least) = (feature.Feature.Name, off);
-            }
-        }
-
-        return best ?? "part";
-    }
-
     private static FindingPlace Place(Subject subject, Point3 at)
     {
-        var where = subject.Aimed.Find(Near(subject, at))?.Feature.Where;
+        var where = subject.Aimed.Find(Places.Nearest(subject.Aimed, at, cutsToo: true))?.Feature.Where;
         return new FindingPlace(Where: where, At: at);
     }
 }

@@ -3,6 +3,7 @@ using Handwheel.Jobs.Moves;
 using Handwheel.Proof.Following;
 using Handwheel.Proof.Measuring;
 using Handwheel.Quantities;
+using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Proof.Questions;
@@ -15,8 +16,9 @@ internal static class RightReading
     /// <param name="stroke">The stroke that gouges.</param>
     /// <param name="feature">The feature hurt.</param>
     /// <param name="inside">A place that was lost, part frame.</param>
+    /// <param name="normal">Out of the surface the cut left there, part frame; nothing where no such surface is left.</param>
     /// <returns>The sentence; null where none can be worked out.</returns>
-    public static string? For(Subject subject, Stroke stroke, DrawnFeature? feature, Point3 inside)
+    public static string? For(Subject subject, Stroke stroke, DrawnFeature? feature, Point3 inside, Vector3 normal)
     {
         if (feature is null || stroke is not { Cutter: { } cutter, Legs.Count: > 0, Stage.Frame: { } frame, Stage.Facts.Setup: { } setup })
         {
@@ -25,9 +27,18 @@ internal static class RightReading
 
         var aimed = subject.Aimed.Find(feature.Feature.Name) ?? feature;
         var leg = stroke.Legs[^1];
-        return leg.IsTurning
-            ? Round(subject, aimed, frame, setup, leg, cutter.TrueAcross)
-            : Flank(subject, aimed, frame, setup, leg, cutter.TrueAcross, inside);
+        if (leg.IsTurning && Round(subject, aimed, frame, setup, leg, cutter.TrueAcross) is { } round)
+        {
+            return round;
+        }
+
+        var up = frame.PartAt(leg.To.T).ApplyDirection(normal).Z;
+        if (normal.Length > 0.5 && Math.Abs(up) < 0.3)
+        {
+            return Flank(subject, aimed, frame, setup, leg, cutter.TrueAcross, inside);
+        }
+
+        return Level(subject, aimed, frame, leg, stroke.Shape, up);
     }
 
     private static string? Round(Subject subject, DrawnFeature feature, HoldingFrame frame, SetupFacts setup, Leg leg, double cutter)
@@ -57,6 +68,29 @@ internal static class RightReading
         var u = subject.Unit;
         return $"To leave a round of {u.Bare(across)} a cutter of {u.Bare(cutter)} stands at {(alongX ? "X" : "Y")} {Rounded(u, reading, facts, sign * (feature.Feature.IsCut ? -1 : 1))} "
             + $"({u.Bare(across)}/2 {(feature.Feature.IsCut ? "-" : "+")} {u.Bare(cutter)}/2).";
+    }
+
+    // An end of the feature: the cutter stands on its top, or hangs with its upper face under its underside.
+    private static string? Level(Subject subject, DrawnFeature feature, HoldingFrame frame, Leg leg, CutterShape? shape, double up)
+    {
+        var upright = frame.PartAt(leg.To.T).ApplyDirection(Vector3.UnitZ).Z;
+        if (feature.Feature.View != View.Top || upright < 0.999999 || shape?.Pieces.FirstOrDefault(p => p.Cuts) is not { } edge)
+        {
+            return null;
+        }
+
+        var pose = frame.PartAt(leg.To.T);
+        double Height(double z) => pose.Apply(feature.Centres[0].At(z)).Z;
+        var u = subject.Unit;
+        if (up < -0.3)
+        {
+            var under = Height(Math.Min(feature.From, feature.To));
+            var thick = edge.Z1 - edge.Z0;
+            return $"To leave its underside at Z {u.Signed(under)} the cutter stands at Z {u.Signed(under - thick)} or lower ({u.Bare(under)} - {u.Bare(thick)}).";
+        }
+
+        var top = Height(feature.Feature.IsCut ? Math.Min(feature.From, feature.To) : Math.Max(feature.From, feature.To));
+        return leg.To.Z < top ? $"To leave it at Z {u.Signed(top)} the cutter stands no lower than Z {u.Signed(top)} over it." : null;
     }
 
     private static string? Flank(Subject subject, DrawnFeature feature, HoldingFrame frame, SetupFacts setup, Leg leg, double cutter, Point3 inside)
