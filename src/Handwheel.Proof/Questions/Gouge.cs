@@ -119,8 +119,12 @@ internal sealed class Gouge
             deep = lost.Where(l => l.Missing.Axis == axis && feature.Solid.Contains(l.Missing.Middle)).Select(l => l.Missing.Span.Length).DefaultIfEmpty(deep).Max();
         }
 
-        return FindingCatalogue.Gouge(place, subject.Unit, deep, feature?.Feature.Name ?? "part", whole, first.Cutting ? RightReading.For(subject, turning ?? first, feature, inside, normal) : null);
+        return FindingCatalogue.Gouge(place, subject.Unit, deep, feature?.Feature.Name ?? "part", whole, first.Cutting ? RightReading.For(subject, turning ?? Worst(lost), feature, inside, normal) : null);
     }
+
+    // The stroke that took most of it.
+    private Stroke Worst(List<(Missing Missing, int Stroke)> lost) =>
+        subject.Trace.Strokes[lost.GroupBy(l => l.Stroke).OrderByDescending(g => g.Sum(l => l.Missing.Span.Length)).ThenBy(g => g.Key).First().Key];
 
     private (double Depth, Point3 At, Vector3 Normal) Deepest(List<(Missing Missing, int Stroke)> lost)
     {
@@ -166,6 +170,7 @@ internal sealed class Gouge
         }
 
         DrawnFeature? named = null;
+        var most = 0;
         foreach (var feature in subject.Least.Features.Where(f => !f.Feature.IsCut))
         {
             if (Share(feature, lost) >= AllOfIt)
@@ -173,9 +178,10 @@ internal sealed class Gouge
                 return (feature, true);
             }
 
-            if (named is null && feature.Solid.Contains(inside))
+            var count = lost.Count(l => feature.Solid.Contains(l.Missing.Middle));
+            if (count > most)
             {
-                named = feature;
+                (named, most) = (feature, count);
             }
         }
 
