@@ -1,3 +1,6 @@
+using System.Text;
+using Handwheel.Cli.Commands;
+
 namespace Handwheel.Cli;
 
 /// <summary>The command line's entry: thin, no arithmetic of the trade.</summary>
@@ -5,13 +8,18 @@ internal static class Program
 {
     private static int Main(string[] args)
     {
-        if (args.Length > 0 && args[0] == "ask")
+        using var output = new StreamWriter(Console.OpenStandardOutput(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), 65536);
+        using var error = new StreamWriter(Console.OpenStandardError(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = true };
+        try
         {
-            var words = args[1..].Where(a => a != "--json").ToArray();
-            return AskCommand.Run(words, args.Contains("--json", StringComparer.Ordinal), Console.Out, Console.Error);
+            var code = CommandLine.Run(args, new(output, error));
+            output.Flush();
+            return code;
         }
-
-        Console.Out.WriteLine(args.Length == 0 ? "handwheel" : string.Join(' ', args));
-        return 0;
+        catch (IOException)
+        {
+            // Whoever read our output has gone (a closed pipe): there is no one to tell.
+            return 2;
+        }
     }
 }

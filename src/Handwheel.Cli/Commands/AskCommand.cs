@@ -1,6 +1,6 @@
 using Handwheel.Trade.Asking;
 
-namespace Handwheel.Cli;
+namespace Handwheel.Cli.Commands;
 
 /// <summary>Prints the answer to a question put at the machine.</summary>
 internal static class AskCommand
