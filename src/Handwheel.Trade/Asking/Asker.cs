@@ -22,6 +22,7 @@ public static class Asker
             return Refuse(question, text.Length == 0 ? "nothing was asked" : $"a question of up to {TokenReader.Longest} characters is read", [], Spread());
         }
 
+        var respelled = Respell(question);
         var topic = Choose(question);
         if (topic is null)
         {
@@ -31,6 +32,11 @@ public static class Asker
         try
         {
             var builder = new ReplyBuilder(question);
+            foreach (var (read, taken) in respelled)
+            {
+                builder.Note($"'{read}' was read as '{taken}'.");
+            }
+
             question.Has([.. topic.Words.Keys]);
             topic.Work(question, builder);
             NoteLeft(question, builder);
@@ -58,9 +64,33 @@ public static class Asker
         return best;
     }
 
+    // A word one slip away from the only topic word near to it is taken for that word, and the reply says so.
+    private static List<(string Read, string Taken)> Respell(Question question)
+    {
+        var words = TopicList.All.SelectMany(t => t.Words.Keys).ToHashSet(StringComparer.Ordinal);
+        var done = new List<(string Read, string Taken)>();
+        foreach (var token in question.Tokens.Where(t => !t.IsNumber && t.Raw.Length >= 5 && t.Raw.All(char.IsAsciiLetter)).ToArray())
+        {
+            if (words.Contains(token.Low) || Fillers.Contains(token.Low) || MetalTable.Find(token.Raw) is not null)
+            {
+                continue;
+            }
+
+            var near = words.Where(w => w.Length >= 4 && Nearness.Steps(token.Low, w) == 1).ToArray();
+            if (near.Length == 1)
+            {
+                done.Add((token.Raw, near[0]));
+                question.Respell(token, near[0]);
+            }
+        }
+
+        return done;
+    }
+
     private static void NoteLeft(Question question, ReplyBuilder builder)
     {
-        foreach (var word in question.Left())
+        var words = TopicList.All.SelectMany(t => t.Words.Keys).ToHashSet(StringComparer.Ordinal);
+        foreach (var word in question.Left().Where(w => !words.Contains(w.ToLowerInvariant())))
         {
             var near = Nearness.Nearest(word.ToLowerInvariant(), KnownWords(), 2);
             builder.Note(near.Count == 0 ? $"Not made use of: '{word}'." : $"Not made use of: '{word}' (known: {string.Join(", ", near)}).");

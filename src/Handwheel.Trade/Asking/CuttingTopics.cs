@@ -16,7 +16,7 @@ internal static class CuttingTopics
             Words("force:5 forces:5 power:6 thrust:6 torque:2 cut:1 cutting:2 mill:1 milling:1 drilling:2 drill:1 turning:1 horsepower:6 hp:2 load:3 chip:2 removal:4 mrr:5 tap:2 kienzle:5"),
             ["force 6 end mill in brass 1 deep 3 wide", "thrust drill 10 in mild steel", "torque tap M6 in 6061", "power turning 2 deep 0.2 feed 40 dia in 4140"], "Kienzle; Machinery's Handbook", ForceTopic.Work),
         new("cutter", "how far a cutter bends and what breaks it",
-            Words("cutter:3 bend:3 bends:3 bending:3 deflect:5 deflects:5 deflection:5 break:4 breaks:4 snap:5 snaps:5 mill:2 endmill:2 end:1 stickout:4 stick-out:4 overhang:3 sticking:3 carbide:2 hss:2"),
+            Words("cutter:3 bend:3 bends:3 bending:3 deflect:5 deflects:5 deflection:5 break:4 breaks:4 snap:5 snaps:5 mill:2 endmill:2 end:1 stickout:4 stick-out:4 overhang:3 sticking:3 stick:2 carbide:2 hss:2"),
             ["bend cutter 3 carbide stickout 12 force 20 N", "deflection 6 hss end mill 20 out 50 N"], "cantilever of 0.8 d", CutterTopic.Work),
         new("push", "force to push a broach or punch against quill or press",
             Words("broach:6 broaching:6 push:4 pushing:4 corners:4 square:2 quill:4 arbor:1"),

@@ -18,7 +18,7 @@ internal static class GradeFinder
         {
             var token = q.Tokens[i];
             var name = (token.Low is "grade" or "gr" or "gr.") && i + 1 < q.Tokens.Count ? "grade " + q.Tokens[i + 1].Raw : token.Low is "stainless" ? "A2-70" : token.Raw;
-            if (!token.Used && BoltGrades.Find(name, diameterMm) is { } grade)
+            if ((!token.Used || name.StartsWith("grade", StringComparison.Ordinal)) && BoltGrades.Find(name, diameterMm) is { } grade)
             {
                 token.Used = true;
                 if (token.Low.StartsWith("gr", StringComparison.Ordinal))

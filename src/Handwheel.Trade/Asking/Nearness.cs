@@ -15,8 +15,11 @@ internal static class Nearness
             .OrderBy(k => k.Steps).ThenBy(k => k.Word, StringComparer.Ordinal).Take(count).Select(k => k.Word),
     ];
 
-    // Letters put in, left out, changed or swapped (optimal string alignment).
-    private static int Steps(string a, string b)
+    /// <summary>Slips between two words.</summary>
+    /// <param name="a">One word.</param>
+    /// <param name="b">The other.</param>
+    /// <returns>Letters put in, left out, changed or swapped; 99 where far.</returns>
+    internal static int Steps(string a, string b)
     {
         if (Math.Abs(a.Length - b.Length) > 3 || a.Length > 40)
         {

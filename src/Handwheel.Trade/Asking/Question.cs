@@ -106,7 +106,7 @@ internal sealed class Question
     internal Dictionary<string, Token> Labelled(params (string Name, string[] Words)[] labels)
     {
         var found = new Dictionary<string, Token>(StringComparer.Ordinal);
-        var last = _tokens.FindLastIndex(t => !t.Used && (t.IsNumber || labels.Any(l => l.Words.Contains(t.Low, StringComparer.Ordinal))));
+        var last = _tokens.FindLastIndex(t => (t.IsNumber && !t.Used) || (!t.IsNumber && labels.Any(l => l.Words.Contains(t.Low, StringComparer.Ordinal))));
         var labelFirst = last >= 0 && _tokens[last].IsNumber;
         for (var i = 0; i < _tokens.Count; i++)
         {
@@ -126,6 +126,23 @@ internal sealed class Question
         }
 
         return found;
+    }
+
+    /// <summary>Takes a number that stands right before a word, as in "6 holes".</summary>
+    /// <param name="words">The words.</param>
+    /// <returns>The number, or null.</returns>
+    internal double? JustBefore(params string[] words)
+    {
+        for (var i = 1; i < _tokens.Count; i++)
+        {
+            if (!_tokens[i].IsNumber && words.Contains(_tokens[i].Low, StringComparer.Ordinal) && _tokens[i - 1] is { IsNumber: true, Used: false } number)
+            {
+                number.Used = _tokens[i].Used = true;
+                return number.Value;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Takes the next unused bare number or length.</summary>
@@ -163,6 +180,11 @@ internal sealed class Question
         AssumedUnit |= !token.IsFraction;
         return Positive(Inch || token.IsFraction ? token.Value * 25.4 : token.Value, token.Raw);
     }
+
+    /// <summary>Puts a word in place of another.</summary>
+    /// <param name="token">The word.</param>
+    /// <param name="word">What it is taken for.</param>
+    internal void Respell(Token token, string word) => _tokens[_tokens.IndexOf(token)] = new Token { Raw = word };
 
     /// <summary>What is unused and not a filler: words that were not understood.</summary>
     /// <returns>Words as typed.</returns>

@@ -85,6 +85,11 @@ internal static partial class TaperFinder
             }
 
             q.Has([.. words, "no", "no.", "number", "&", "and", "tapers"]);
+            foreach (var ratio in q.Tokens.Where(t => t.Raw == "7/24"))
+            {
+                ratio.Used = true;
+            }
+
             var token = q.Tokens.FirstOrDefault(t => !t.Used && ((t.IsNumber && t.Unit.Length == 0) || t.Raw.StartsWith('#')))
                 ?? throw new UnansweredException($"the number of the {family} taper is missing");
             token.Used = true;

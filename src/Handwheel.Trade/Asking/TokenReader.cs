@@ -8,6 +8,14 @@ namespace Handwheel.Trade.Asking;
 /// <summary>Takes a question apart into words and numbers with units.</summary>
 internal static partial class TokenReader
 {
+    // Sizes as they are spoken.
+    private static readonly (string Said, string Written)[] Said =
+    [
+        ("quarter twenty", "1/4-20"), ("quarter 20", "1/4-20"), ("half inch", "1/2 in"), ("half-inch", "1/2 in"), ("quarter inch", "1/4 in"), ("quarter-inch", "1/4 in"), ("three eighths", "3/8"),
+        ("five sixteenths", "5/16"), ("three quarter", "3/4"), ("one inch", "1 in"), ("ten thirty two", "10-32"), ("eight thirty two", "8-32"), ("six thirty two", "6-32"),
+        ("high speed steel", "hss"), ("high-speed steel", "hss"), ("brown and sharpe", "b&s"), ("brown & sharpe", "b&s"), ("end-mill", "end mill"),
+    ];
+
     /// <summary>Most characters of a question that are read.</summary>
     internal const int Longest = 400;
 
@@ -43,13 +51,17 @@ internal static partial class TokenReader
         }
 
         // "6 in brass": the word before a metal is no inch.
-        if (word == "t" || (word == "in" && next.Length > 0 && StartsMetal(pieces, at + 1)))
+        if (word == "t" || (word == "in" && next.Length > 0 && (StartsMetal(pieces, at + 1) || IntoSheet(pieces, at + 1))))
         {
             return null;
         }
 
         return Units.Of(word) is { } unit ? (unit, 1) : null;
     }
+
+    // "6 in 1.5 sheet".
+    private static bool IntoSheet(string[] pieces, int at) =>
+        One(pieces[at]).IsNumber && pieces[(at + 1)..].Any(p => p.ToLowerInvariant() is "sheet" or "plate" or "thick" or "stock");
 
     private static string? Joined(string word, string next) => (word, next) switch
     {
@@ -157,7 +169,13 @@ internal static partial class TokenReader
             });
         }
 
-        return CommaShape().Replace(spaced.ToString(), " ");
+        var plain = CommaShape().Replace(spaced.ToString(), " ");
+        foreach (var (said, written) in Said)
+        {
+            plain = plain.Replace(said, written, StringComparison.OrdinalIgnoreCase);
+        }
+
+        return plain;
     }
 
     [GeneratedRegex("^(?<over>[0-9]*\\.?[0-9]+)(?:/(?<under>[1-9][0-9]*))?(?<unit>[a-zA-Zµμ%\"][-a-zA-Z0-9/%\"]*)?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]

@@ -25,8 +25,9 @@ internal static partial class TopicScore
     private static int Shape(string topic, Question question) => topic switch
     {
         "fit" => question.Tokens.Any(t => t.Raw.Contains('/', StringComparison.Ordinal) && t.Raw.Split('/').All(p => Iso286.IsZone(p))) ? 6
-            : question.Tokens.Any(t => (Iso286.IsZone(t.Raw) && !MorseShape().IsMatch(t.Raw)) || InchClass().IsMatch(t.Raw)) ? 3 : 0,
+            : question.Tokens.Any(t => (Iso286.IsZone(t.Raw) && t.Raw[0] != 'M' && !MorseShape().IsMatch(t.Raw)) || InchClass().IsMatch(t.Raw)) ? 3 : 0,
         "thread" => ThreadFinder.Holds(question) ? 2 : 0,
+        "force" => question.Tokens.Any(t => t.Low is "torque" or "force" or "power") && question.Tokens.Any(t => t.Low is "tap" or "drill" or "mill" or "endmill" or "cutter") ? 4 : 0,
         "drill" => question.Tokens.Any(t => t.Raw.StartsWith('#')) && !ThreadFinder.Holds(question) ? 2 : 0,
         "taper" => question.Tokens.Any(t => MorseShape().IsMatch(t.Raw)) ? 6 : 0,
         "general" => question.Tokens.Any(t => GradeShape().IsMatch(t.Raw)) ? 5 : 0,

@@ -13,9 +13,10 @@ internal static class BoltCircleTopic
     internal static void Work(Question q, ReplyBuilder r)
     {
         var start = q.Angle() ?? 0;
+        var counted = q.JustBefore("holes", "hole", "divisions", "bolts", "points");
         var named = q.Labelled(("holes", ["holes", "hole", "divisions", "bolts", "points", "off"]), ("circle", ["circle", "pcd", "bcd", "diameter", "dia", "on"]));
         q.Has("start", "starting", "first", "equally", "spaced", "clockwise", "cw", "ccw", "centre", "center");
-        var holes = named.TryGetValue("holes", out var h) ? h.Value : Question.Need(q.Plain(), "the number of holes");
+        var holes = counted ?? (named.TryGetValue("holes", out var h) ? h.Value : Question.Need(q.Plain(), "the number of holes"));
         if (holes is not (>= 2 and <= 1000) || holes != Math.Floor(holes))
         {
             throw new UnansweredException($"{N(holes)} holes cannot be spaced; a whole number from 2 to 1000 is needed");

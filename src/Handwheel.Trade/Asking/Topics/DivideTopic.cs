@@ -34,7 +34,7 @@ internal static class DivideTopic
             return;
         }
 
-        if (q.Plain() is { } divisions)
+        if ((q.Plain() ?? q.InUnit("teeth")) is { } divisions)
         {
             Divisions(r, ratio.Value, Whole(divisions, 100_000, "divisions"), plates);
         }

@@ -39,7 +39,7 @@ internal static class DrillTopic
                 return drill;
             }
 
-            if (token.Raw.StartsWith('#') || number)
+            if (token.Raw.StartsWith('#') || (number && token.IsNumber))
             {
                 throw new UnansweredException($"there is no drill {(number ? "#" : string.Empty)}{token.Raw}; number drills run from #1 to #97");
             }

@@ -113,7 +113,14 @@ internal static class GeometryTopics
     internal static void Countersink(Question q, ReplyBuilder r)
     {
         var angle = q.Angle() ?? AngleLike(q) ?? 90;
-        var named = q.Labelled(("tip", ["flat", "tip", "hole", "from"]), ("to", ["to", "diameter", "dia"]));
+        var named = q.Labelled(("tip", ["flat", "tip", "hole", "from"]), ("to", ["to", "diameter", "dia"]), ("wide", ["wide", "width"]));
+        if (named.TryGetValue("wide", out var w))
+        {
+            var wide = q.Mm(w);
+            r.Add("depth from where it touches the edge", wide / Math.Tan(angle * Math.PI / 360), "mm", Plane, $"width on the face x cot({N(angle / 2)} deg), angle {N(angle)} deg");
+            return;
+        }
+
         q.Has("deep", "depth", "how", "countersink");
         var to = named.TryGetValue("to", out var t) ? q.Mm(t) : Question.Need(q.Length(), "the diameter at the face");
         var tip = named.TryGetValue("tip", out var f) ? q.Mm(f) : q.Length() ?? 0;
