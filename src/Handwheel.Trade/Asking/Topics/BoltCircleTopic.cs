@@ -14,7 +14,7 @@ internal static class BoltCircleTopic
     {
         var start = q.Angle() ?? 0;
         var counted = q.JustBefore("holes", "hole", "divisions", "bolts", "points");
-        var named = q.Labelled(("holes", ["holes", "hole", "divisions", "bolts", "points", "off"]), ("circle", ["circle", "pcd", "bcd", "diameter", "dia", "on"]));
+        var named = q.Labelled(("holes", counted is null ? ["holes", "hole", "divisions", "bolts", "points", "off"] : []), ("circle", ["circle", "pcd", "bcd", "diameter", "dia", "on"]));
         q.Has("start", "starting", "first", "equally", "spaced", "clockwise", "cw", "ccw", "centre", "center");
         var holes = counted ?? (named.TryGetValue("holes", out var h) ? h.Value : Question.Need(q.Plain(), "the number of holes"));
         if (holes is not (>= 2 and <= 1000) || holes != Math.Floor(holes))
