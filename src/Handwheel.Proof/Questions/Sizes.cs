@@ -21,6 +21,12 @@ internal static class Sizes
         foreach (var size in subject.Drawing.Sizes)
         {
             var tally = measurer.Measure(size);
+            if (!size.Stated && tally is { Any: false, Gone: false })
+            {
+                // The drawing has no two faces for it (a slot that runs out at both ends has no length).
+                continue;
+            }
+
             var byHand = tally.Surfaces.Any(s => ByHand(subject, s));
             var within = tally is { Any: true, Gone: false } && size.Limits.Contains(tally.Least) && size.Limits.Contains(tally.Greatest);
             results.Add(new SizeResult(

@@ -1,0 +1,207 @@
+using Handwheel.Jobs.Findings;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
+using Handwheel.Proof.Tests.Crank;
+
+namespace Handwheel.Proof.Tests.Plate;
+
+/// <summary>Each question asked of the guide plate, sound and spoiled (common practice, no source, where no other is named).</summary>
+public sealed class QuestionTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void The_plate_is_sound()
+    {
+        var result = Seen(PlateCourse.Begin().Slot().Hole().Prove());
+        Assert.DoesNotContain(result.Findings, f => f.Grade == Grade.Halt);
+        Assert.Empty(result.Findings.Where(f => f.Code is not ("direction" or "lock")).Select(f => f.Message));
+        Assert.All(result.Sizes, s => Assert.True(s.Ok, s.Name));
+        Assert.Null(result.Release.Step);
+    }
+
+    [Fact]
+    public void A_wrong_half_of_the_finder_displaces_the_slot()
+    {
+        var b = new CourseBuilder().Holding("A", PlateCourse.Setup());
+        b.Step("A1", "zero").Touch(PlateCourse.Side(Axis.X, -25, 1)).Touch(PlateCourse.Side(Axis.Y, -14, 1)).Slot();
+        var result = Seen(b.Prove());
+        Assert.Contains(result.Findings, f => f is { Code: "zero", Grade: Grade.Caution, Amount: -1 });
+        Assert.Contains(result.Findings, f => f is { Code: "gouge", Step: "A3" } && Math.Abs(f.Amount!.Value - 0.94) < 1e-6);
+    }
+
+    [Fact]
+    public void An_axis_never_touched_off_is_told()
+    {
+        var b = new CourseBuilder().Holding("A", PlateCourse.Setup());
+        b.Step("A1", "zero").Touch(PlateCourse.Side(Axis.X, -25, 1)).Slot();
+        Assert.Contains(Seen(b.Prove()).Findings, f => f is { Code: "zero", Grade: Grade.Halt, Step: "A3" } && f.Message.Contains("y was not touched off", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_surface_that_is_not_there_is_a_lost_reference()
+    {
+        var b = PlateCourse.Begin().Slot();
+        b.Step("A6", "touch beside the work").In("d4").TouchZ("d4", 60, 0, 0.05, "faced top").Free(z: 5);
+        Assert.Contains(Seen(b.Prove()).Findings, f => f is { Code: "lost-reference", Grade: Grade.Halt, Step: "A6" });
+    }
+
+    [Fact]
+    public void A_cutter_without_a_centre_edge_is_not_plunged()
+    {
+        var b = PlateCourse.Begin();
+        b.Step("A3", "plunge").In("em16").TouchZ("em16", 0, 0, 0.05).Free(x: 10, y: 0, z: 5).Cut(z: -1).Free(z: 5);
+        Assert.Contains(Seen(b.Prove()).Findings, f => f is { Code: "plunge", Grade: Grade.Halt, Step: "A3" });
+    }
+
+    [Fact]
+    public void A_drill_across_an_edge_halts_and_unspotted_is_a_caution()
+    {
+        Assert.Contains(Seen(PlateCourse.Begin().Slot().Hole(3, spotted: false).Prove()).Findings, f => f is { Code: "plunge", Grade: Grade.Halt, Step: "A5" });
+        Assert.Contains(Seen(PlateCourse.Begin().Slot().Hole(0, spotted: false).Prove()).Findings, f => f is { Code: "plunge", Grade: Grade.Caution, Step: "A5" });
+    }
+
+    [Fact]
+    public void A_shank_rubbing_the_wall_is_a_reach()
+    {
+        var shop = With("em6", c => c with { Flute = 2, Shank = 5.98 });
+        Assert.Contains(Seen(PlateCourse.Begin().Slot().Prove(shop: shop)).Findings, f => f is { Code: "reach", Grade: Grade.Halt, Step: "A3" });
+    }
+
+    [Fact]
+    public void A_shank_thicker_than_its_cutter_strikes_metal()
+    {
+        var shop = With("em6", c => c with { Flute = 2, Shank = 8 });
+        Assert.Contains(Seen(PlateCourse.Begin().Slot().Prove(shop: shop)).Findings, f => f is { Code: "strike", Grade: Grade.Halt, Step: "A3" } && f.Message.Contains("shank", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_jaw_too_high_is_struck()
+    {
+        var b = PlateCourse.Begin(jaws: 0.3).Slot();
+        Assert.Contains(Seen(b.Prove()).Findings, f => f is { Code: "strike", Step: "A2" } && f.Message.Contains("jaw", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_free_move_through_metal_is_a_strike()
+    {
+        var b = PlateCourse.Begin();
+        b.Step("A3", "slot").In("em6").TouchZ("em6", 10, 0, 0.05).Free(x: 30, y: 0, z: -2).Free(x: -30).Free(z: 5);
+        Assert.Contains(Seen(b.Prove()).Findings, f => f is { Code: "strike", Grade: Grade.Halt, Step: "A3" } && f.Message.Contains("meant to go free", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Jaws_that_bear_on_little_or_nothing_are_told()
+    {
+        Assert.Contains(Seen(PlateCourse.Begin(jaws: -9).Prove()).Findings, f => f is { Code: "grip", Grade: Grade.Caution });
+        Assert.Contains(Seen(PlateCourse.Begin(gap: 1).Prove()).Findings, f => f is { Code: "grip", Grade: Grade.Halt });
+    }
+
+    [Fact]
+    public void An_axis_left_free_is_noted()
+    {
+        var course = PlateCourse.Begin().Slot().Build(null).Each("A3", e => e is Move m ? m with { Locked = [] } : e);
+        Assert.Contains(Seen(course.Proved()).Findings, f => f is { Code: "lock", Grade: Grade.Note, Step: "A3" } && f.Message.StartsWith("y ", StringComparison.Ordinal));
+        Assert.DoesNotContain(PlateCourse.Begin().Slot().Prove().Findings, f => f.Code == "lock");
+    }
+
+    [Fact]
+    public void A_cutter_changed_inside_the_work_knocks()
+    {
+        var course = PlateCourse.Begin().Slot().Hole().Build(null);
+        var last = course.Stages[0].Steps[2].Events[^1];
+        Assert.Contains(Seen(course.Each("A3", e => ReferenceEquals(e, last) ? ((Move)e) with { To = ((Move)e).To with { X = 0, Z = -4 } } : e).Proved()).Findings, f => f.Code == "knock");
+    }
+
+    [Fact]
+    public void Measuring_after_the_last_pass_is_unmeasured()
+    {
+        var job = PlateCourse.Job();
+        var size = job.Drawing.Sizes.First(s => s.Name.StartsWith("key wide", StringComparison.Ordinal));
+        Course Measured(bool late) => PlateCourse.Begin().Slot().Build(null) is var c && late
+            ? c.Each("A3", e => e) with { Stages = [c.Stages[0] with { Steps = [.. c.Stages[0].Steps, new CourseStep { Id = "A9", Text = "measure", Events = [new Measured(size.Name, 6, Corrects: false)] }] }] }
+            : c with { Stages = [c.Stages[0] with { Steps = [c.Stages[0].Steps[0], new CourseStep { Id = "A9", Text = "measure", Events = [new Measured(size.Name, 6, Corrects: true)] }, .. c.Stages[0].Steps.Skip(1)] }] };
+        Assert.Contains(Seen(Measured(late: true).Proved(job)).Findings, f => f is { Code: "unmeasured", Step: "A9" });
+        Assert.DoesNotContain(Measured(late: false).Proved(job).Findings, f => f.Code == "unmeasured");
+    }
+
+    [Fact]
+    public void A_thin_wall_beside_a_cut_is_told()
+    {
+        var job = PlateCourse.Job(6.5);
+        Assert.Contains(Seen(PlateCourse.Begin().Slot(6.5).Prove(job)).Findings, f => f is { Code: "wall", Step: "A3" } && Math.Abs(f.Amount!.Value - 0.51) < 0.01);
+    }
+
+    [Fact]
+    public void A_drill_is_not_fed_sideways()
+    {
+        var b = PlateCourse.Begin();
+        b.Step("A3", "slot").In("d4").TouchZ("d4", 10, 0, 0.05).Free(x: 30, y: 0, z: 5).Free(z: -3).Cut(x: -30).Free(z: 5);
+        Assert.Contains(Seen(b.Prove()).Findings, f => f is { Code: "on-hand", Grade: Grade.Halt, Step: "A3" });
+    }
+
+    [Fact]
+    public void A_finder_the_shop_does_not_have_is_told()
+    {
+        var shop = PlateCourse.Shop with { Gauges = new SortedDictionary<string, Gauge>(StringComparer.Ordinal) };
+        Assert.Contains(Seen(PlateCourse.Begin().Prove(shop: shop)).Findings, f => f is { Code: "on-hand", Grade: Grade.Caution });
+    }
+
+    [Fact]
+    public void A_face_cut_and_not_deburred_is_a_burr_to_the_next_holding()
+    {
+        var b = PlateCourse.Begin().Slot();
+        b.Holding("B", PlateCourse.Setup() with { Up = "underside", PartOrigin = new Place3(0, 0, -10), Fixtures =
+        [
+            new FixtureFacts { Name = "clamp", Holds = true, Least = new Place3(-15, -2.97, -30), Most = new Place3(-5, 2.97, -6) },
+        ] });
+        b.Step("B1", "look").Free(z: 20);
+        Assert.Contains(Seen(b.Prove()).Findings, f => f is { Code: "burr", Step: "B1" });
+    }
+
+    [Fact]
+    public void A_move_among_work_by_hand_cannot_be_followed()
+    {
+        var b = PlateCourse.Begin();
+        b.Holding("by hand", null).Step("h1", "move").Free(z: 3);
+        Assert.Contains(Seen(b.Prove()).Findings, f => f is { Code: "follow", Grade: Grade.Halt, Step: "h1" });
+    }
+
+    [Fact]
+    public void A_square_pressed_to_a_floor_has_no_room_for_its_chips()
+    {
+        var course = CrankCourse.Sound().Moves("A5", r => r with { Z = r.Z == -13.7 ? -6.2 : r.Z }).Each("h2", _ => null);
+        Assert.Contains(Seen(Prover.Prove(course, CrankCourse.Job.Drawing, CrankCourse.Job.Stock, CrankCourse.Shop)).Findings, f => f is { Code: "order", Step: "h1" });
+    }
+
+    [Fact]
+    public void A_vise_swung_into_the_column_is_a_strike()
+    {
+        var shop = CrankCourse.Shop with { Mill = CrankCourse.Shop.Mill! with { Throat = 40 } };
+        Assert.Contains(Seen(Prover.Prove(CrankCourse.Sound(), CrankCourse.Job.Drawing, CrankCourse.Job.Stock, shop)).Findings, f => f.Code == "strike" && f.Message.Contains("column", StringComparison.Ordinal));
+    }
+
+    private static Shop With(string name, Func<Cutter, Cutter> change)
+    {
+        var cutters = new SortedDictionary<string, Cutter>(StringComparer.Ordinal);
+        foreach (var (key, cutter) in PlateCourse.Shop.Cutters)
+        {
+            cutters.Add(key, key == name ? change(cutter) : cutter);
+        }
+
+        return PlateCourse.Shop with { Cutters = cutters };
+    }
+
+    private ProofResult Seen(ProofResult result)
+    {
+        foreach (var f in result.Findings)
+        {
+            output.WriteLine(FormattableString.Invariant($"{f.Grade} {f.Code} {f.Step} {f.Move}: {f.Message} | {f.Mend} {f.Amount}"));
+        }
+
+        foreach (var s in result.Sizes)
+        {
+            output.WriteLine(FormattableString.Invariant($"{s.Name}: {s.Least} {s.Greatest} in {s.Lower} {s.Upper} {s.Ok}"));
+        }
+
+        return result;
+    }
+}
