@@ -167,8 +167,19 @@ internal sealed class JobReading(SourceText source, FindingBag bag, Func<string,
         Need("stock", "The stock", "Write 'stock bar 14 wide, 30 high, 48 long'.");
         if (stages.Count == 0)
         {
-            bag.Add(FindingCatalogue.Missing(source.Span(source.Lines.Count, 0, 1), "Every holding", "Write 'holding A in ...' and the steps below it."));
+            bag.Add(FindingCatalogue.Missing(source.Span(LastLine(), 0, 1), "A holding", "Write 'holding A in ...' and the steps below it."));
         }
+    }
+
+    private int LastLine()
+    {
+        var line = source.Lines.Count;
+        while (line > 1 && string.IsNullOrWhiteSpace(source.LineAt(line)))
+        {
+            line--;
+        }
+
+        return line;
     }
 
     private void Need(string word, string what, string mend)

@@ -63,7 +63,7 @@ internal static class Sections
 
         if (source.Lines.All(l => Lexer.CommentAt(l) == 0 || string.IsNullOrWhiteSpace(l[..Lexer.CommentAt(l)])))
         {
-            bag.Add(FindingCatalogue.Missing(source.Span(1, 0, 1), $"Everything: the {what} is empty, and something to read", "Write one, or start from an example."));
+            bag.Add(FindingCatalogue.Missing(source.Span(1, 0, 1), $"Everything the {what} should say", "Write one, or start from an example."));
             return false;
         }
 
