@@ -23,4 +23,7 @@ public sealed record FixtureFacts
 
     /// <summary>A round&#39;s diameter; 0: a block.</summary>
     public double Across { get; init; }
+
+    /// <summary>A round&#39;s bore, for what stands all round the work (a chuck&#39;s jaws); 0: solid.</summary>
+    public double Bore { get; init; }
 }

@@ -9,7 +9,7 @@ public static class FixtureSolids
 {
     /// <summary>One fixture in the holding frame at theta 0.</summary>
     /// <param name="fixture">The fixture.</param>
-    /// <returns>A block, or a cylinder along Z; null where its sizes enclose nothing.</returns>
+    /// <returns>A block, or a cylinder or ring along Z; null where its sizes enclose nothing.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="fixture"/> is null.</exception>
     public static ISolid? Of(FixtureFacts fixture)
     {
@@ -17,7 +17,7 @@ public static class FixtureSolids
         var (a, b) = (fixture.Least, fixture.Most);
         if (fixture.Across > 0)
         {
-            return b.Z > a.Z ? new Prism(Outline.Circle(new(a.X, a.Y), fixture.Across / 2), a.Z, b.Z) : null;
+            return b.Z > a.Z && fixture.Across > fixture.Bore ? Round(fixture, new(a.X, a.Y)) : null;
         }
 
         return b.X > a.X && b.Y > a.Y && b.Z > a.Z ? new Block(new(a.X, a.Y, a.Z), new(b.X, b.Y, b.Z)) : null;
@@ -43,4 +43,11 @@ public static class FixtureSolids
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static ISolid? InPart(FixtureFacts fixture, SetupFacts setup) =>
         Of(fixture) is { } solid ? new Placed(solid, Poses.Of(setup).Inverse()) : null;
+
+    private static Solid Round(FixtureFacts fixture, Point2 centre)
+    {
+        var (low, high) = (fixture.Least.Z, fixture.Most.Z);
+        var outside = new Prism(Outline.Circle(centre, fixture.Across / 2), low, high);
+        return fixture.Bore > 0 ? new Difference(outside, new Prism(Outline.Circle(centre, fixture.Bore / 2), low - 1, high + 1)) : outside;
+    }
 }

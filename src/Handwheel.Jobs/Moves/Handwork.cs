@@ -15,7 +15,7 @@ public sealed record Handwork : CourseEvent
     /// <summary>The direction worked in, part frame, unit: into the metal for a press or drill; out of the part for a face filed or rubbed.</summary>
     public Place3 Direction { get; init; }
 
-    /// <summary>Depth of a press or drill along <see cref="Direction"/> from <see cref="At"/>; how far off the kept face metal may be removed for filing and rubbing.</summary>
+    /// <summary>Depth of a press or drill along <see cref="Direction"/> from <see cref="At"/>; how far off the kept face metal may be removed for filing and rubbing; how far the waste reaches beyond a hand saw&#39;s cut.</summary>
     public double Depth { get; init; }
 
     /// <summary>Turn of a press&#39;s prism about its axis, degrees from part X.</summary>

@@ -121,8 +121,23 @@ internal sealed class HandReader(FeatureNames names, NumberReader numbers, Evalu
             return step;
         }
 
+        if (step.Work == HandWork.Saw)
+        {
+            return Sawn(c, step);
+        }
+
         return !c.Take("to") ? step with { Amount = evaluator.TypedSize(numbers.Take(c, "'to' a size, 'to the line', or how much is taken")) }
             : c.TakeAny("the line", "line") is not null ? step with { FileToLine = true } : Sized(c, step);
+    }
+
+    // saw right end to the line, allow 2
+    private HandStep? Sawn(Cursor c, HandStep step)
+    {
+        var line = c.TakeAny("to the line", "to line") is not null;
+        c.SkipCommas();
+        return c.AtEnd ? step with { FileToLine = line }
+            : c.Expect("allow", "Write 'saw right end to the line, allow 2' for what is left on.")
+                ? step with { FileToLine = line, Allow = evaluator.TypedSize(numbers.Take(c, "what is left on")) } : null;
     }
 
     private HandStep? Sized(Cursor c, HandStep step)

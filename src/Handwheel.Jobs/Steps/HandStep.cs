@@ -20,6 +20,9 @@ public sealed record HandStep : Step
     /// <summary>Amount: an edge break, metal taken.</summary>
     public Typed? Amount { get; init; }
 
+    /// <summary>Metal left standing on a face sawn.</summary>
+    public Typed? Allow { get; init; }
+
     /// <summary>Whether the stub is filed to the line.</summary>
     public bool FileToLine { get; init; }
 

@@ -21,7 +21,7 @@ public enum HandWork
     /// <summary>Break edges; not cut.</summary>
     BreakEdges,
 
-    /// <summary>Saw by hand along a face; kerf and allowance outside most metal.</summary>
+    /// <summary>Saw by hand along a face, a stated allowance outside it: all beyond falls away.</summary>
     Saw,
 
     /// <summary>Tap by hand; removes nothing.</summary>

@@ -10,7 +10,7 @@ namespace Handwheel.Proof.Following;
 
 /// <summary>
 /// What work by hand takes away. A press: a broach&#39;s prism. A cutter run through: its plunge. A web broken: the metal between the saw&#39;s two faces. Filing
-/// and rubbing: metal outside most metal within the distance stated. Edge breaks and taps take nothing.
+/// and rubbing: metal outside most metal within the distance stated. A hand saw: all beyond its cut. Edge breaks and taps take nothing.
 /// </summary>
 internal static class HandWorking
 {
@@ -36,7 +36,9 @@ internal static class HandWorking
                 return Run(hand, used, rack, out why);
             case "break web":
                 return Web(hand, strokes, out why);
-            case "file" or "rub" or "saw":
+            case "saw":
+                return Sawn(hand, out why);
+            case "file" or "rub":
                 return Filed(hand, most, out why);
             default:
                 return null;
@@ -56,6 +58,14 @@ internal static class HandWorking
             _ => Tilted(direction),
         };
         return turn.Then(Pose.Translation(at.ToVector()));
+    }
+
+    // Sawn by hand: all beyond the cut falls away, the blade's thickness with it.
+    private static FilingCut? Sawn(Handwork hand, out string? why)
+    {
+        var outward = Way(hand.Direction);
+        why = outward.Length < 0.5 || !(hand.Depth > 0) ? "Where it is sawn is not told: its direction or how far the waste reaches is missing" : null;
+        return why is null ? new FilingCut(Place(hand.At), outward, hand.Depth, null) : null;
     }
 
     private static FilingCut? Filed(Handwork hand, DrawnPart most, out string? why)

@@ -8,7 +8,7 @@ namespace Handwheel.Proof.Questions;
 
 /// <summary>
 /// Grip and burr, as geometry: does what presses on the work bear on metal, how deep, and was that face cut since its edges were last broken? Looked at on a
-/// net of places just off each face of each jaw or clamp as the holding begins.
+/// net of places just off each face of each jaw or clamp, within a chuck's jaws all round, as the holding begins.
 /// </summary>
 internal static class Grip
 {
@@ -32,7 +32,7 @@ internal static class Grip
                 continue;
             }
 
-            var holding = setup.Fixtures.Where(f => f is { Holds: true, Across: 0 }).ToList();
+            var holding = setup.Fixtures.Where(f => f.Holds && (f.Across == 0 || f.Bore > 0)).ToList();
             var bears = holding.Select(f => (Facts: f, Places: Borne(f, stage, metal))).ToList();
             var place = new FindingPlace(stage.Facts.Steps[0].Id, stage.Facts.Steps[0].Where);
             foreach (var finding in Told(subject, place, bears, stage, metal))
@@ -75,6 +75,11 @@ internal static class Grip
     private static List<Point3> Borne(FixtureFacts f, FollowedStage stage, Metal metal)
     {
         var toPart = stage.Frame!.WorkToPart;
+        if (f.Bore > 0)
+        {
+            return [.. Inside(f).Where(p => metal.Contains(toPart.Apply(p)))];
+        }
+
         var borne = new List<Point3>();
         Vector3 size = new(f.Most.X - f.Least.X, f.Most.Y - f.Least.Y, f.Most.Z - f.Least.Z);
         for (var i = 0; i < Net; i++)
@@ -100,6 +105,20 @@ internal static class Grip
         }
 
         return borne;
+    }
+
+    // Places just within the bore of what stands all round the work.
+    private static IEnumerable<Point3> Inside(FixtureFacts f)
+    {
+        for (var i = 0; i < Net; i++)
+        {
+            var (s, c) = Math.SinCos(2 * Math.PI * i / Net);
+            for (var j = 0; j < Net; j++)
+            {
+                var r = (f.Bore / 2) - Off;
+                yield return new Point3(f.Least.X + (r * c), f.Least.Y + (r * s), f.Least.Z + ((j + 0.5) / Net * (f.Most.Z - f.Least.Z)));
+            }
+        }
     }
 
     // Whether the face borne on was made by a cut after which no edge was broken before this holding.

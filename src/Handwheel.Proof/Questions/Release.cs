@@ -103,6 +103,7 @@ internal sealed class Release
         Least = f.Across > 0 ? f.Least with { Z = f.Least.Z - Touching } : new Place3(f.Least.X - Touching, f.Least.Y - Touching, f.Least.Z - Touching),
         Most = f.Across > 0 ? f.Most with { Z = f.Most.Z + Touching } : new Place3(f.Most.X + Touching, f.Most.Y + Touching, f.Most.Z + Touching),
         Across = f.Across > 0 ? f.Across + (2 * Touching) : 0,
+        Bore = f.Bore > 2 * Touching ? f.Bore - (2 * Touching) : 0,
     };
 
     private void Cut(FollowedStep step, IReadOnlyList<Stroke> strokes)

@@ -56,7 +56,7 @@ internal static class CourseRules
         foreach (var fixture in setup.Fixtures)
         {
             var upright = fixture.Across > 0 || (fixture.Most.X > fixture.Least.X && fixture.Most.Y > fixture.Least.Y);
-            if (!upright || fixture.Most.Z <= fixture.Least.Z || fixture.Across < 0)
+            if (!upright || fixture.Most.Z <= fixture.Least.Z || fixture.Across < 0 || fixture.Bore < 0 || (fixture.Bore > 0 && fixture.Bore >= fixture.Across))
             {
                 wrong.Add(FindingCatalogue.MovesFileUnread(top, $"holding {stage}: the {fixture.Name} has no thickness: its most must exceed its least"));
             }
