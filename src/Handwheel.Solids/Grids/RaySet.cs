@@ -176,10 +176,48 @@ internal sealed class RaySet
 
     private bool TakeFromMany(int ray, double[] more, double a, double b, List<RayChange>? log, int set)
     {
+        // Most that meet the hull meet no metal: find the first interval that is met, or leave.
+        var met = 0;
+        while (met < more.Length && !(a < more[met + 1] && b > more[met]))
+        {
+            met += 2;
+        }
+
+        if (met == more.Length)
+        {
+            return false;
+        }
+
         Span<double> kept = more.Length <= 62 ? stackalloc double[64] : new double[more.Length + 2];
-        var n = 0;
-        var changed = false;
-        for (var i = 0; i < more.Length; i += 2)
+        var n = Carve(more, met, a, b, kept);
+        log?.Add(new(set, ray, Lo[ray], Hi[ray], more));
+        if (n == 0)
+        {
+            SetEmpty(ray);
+            return true;
+        }
+
+        Lo[ray] = kept[0];
+        Hi[ray] = kept[n - 1];
+        if (log is null && n == more.Length)
+        {
+            // Nobody else remembers the list: written over.
+            kept[..n].CopyTo(more);
+        }
+        else
+        {
+            More[ray] = n == 2 ? null : kept[..n].ToArray();
+        }
+
+        return true;
+    }
+
+    // The pairs less a..b, the first of them that is met known; how many numbers are left.
+    private static int Carve(double[] more, int met, double a, double b, Span<double> kept)
+    {
+        more.AsSpan(0, met).CopyTo(kept);
+        var n = met;
+        for (var i = met; i < more.Length; i += 2)
         {
             double lo = more[i], hi = more[i + 1];
             if (b <= lo || a >= hi)
@@ -189,7 +227,6 @@ internal sealed class RaySet
                 continue;
             }
 
-            changed = true;
             if (lo < a)
             {
                 kept[n++] = lo;
@@ -203,21 +240,6 @@ internal sealed class RaySet
             }
         }
 
-        if (!changed)
-        {
-            return false;
-        }
-
-        log?.Add(new(set, ray, Lo[ray], Hi[ray], more));
-        if (n == 0)
-        {
-            SetEmpty(ray);
-            return true;
-        }
-
-        Lo[ray] = kept[0];
-        Hi[ray] = kept[n - 1];
-        More[ray] = n == 2 ? null : kept[..n].ToArray();
-        return true;
+        return n;
     }
 }
