@@ -67,7 +67,7 @@ internal static class Growth
         double low = Math.Pow(10, Math.Floor(Math.Log10(data.Min(d => d.Stream)))), high = Math.Pow(10, Math.Ceiling(Math.Log10(data.Max(d => d.Ms))));
         double X(double x) => left + 60 + (280 * Math.Log(x) / Math.Log(data[^1].X));
         double Y(double y) => 290 - (230 * Math.Log(y / low) / Math.Log(high / low));
-        svg.AppendLine($"<text x=\"{left + 60:F0}\" y=\"24\" font-weight=\"bold\">{title}</text><text x=\"{left + 60:F0}\" y=\"42\" fill=\"#444\">milliseconds, log; <tspan fill=\"#0b5\">engine</tspan>, <tspan fill=\"#888\">one pass of a streaming loop over the rays</tspan></text>");
+        svg.AppendLine($"<text x=\"{left + 60:F0}\" y=\"24\" font-weight=\"bold\">{title}</text><text x=\"{left + 60:F0}\" y=\"42\" fill=\"#444\">ms: <tspan fill=\"#0b5\">engine</tspan>, <tspan fill=\"#888\">streaming the rays once</tspan></text>");
         for (var y = low; y <= high * 1.001; y *= 10)
         {
             svg.AppendLine($"<line x1=\"{left + 60:F0}\" x2=\"{left + 340:F0}\" y1=\"{Y(y):F1}\" y2=\"{Y(y):F1}\" stroke=\"#ddd\"/><text x=\"{left + 54:F0}\" y=\"{Y(y) + 4:F1}\" text-anchor=\"end\">{y:G3}</text>");
@@ -78,7 +78,7 @@ internal static class Growth
             svg.AppendLine($"<polyline fill=\"none\" stroke=\"{colour}\" stroke-width=\"2\" points=\"{string.Join(' ', data.Select(d => $"{X(d.X):F1},{Y(pick(d)):F1}"))}\"/>");
             foreach (var d in data)
             {
-                svg.AppendLine($"<circle cx=\"{X(d.X):F1}\" cy=\"{Y(pick(d)):F1}\" r=\"4\" fill=\"{colour}\"/><text x=\"{X(d.X):F1}\" y=\"{Y(pick(d)) - 8:F1}\" text-anchor=\"middle\">{pick(d):G3}</text>");
+                svg.AppendLine($"<circle cx=\"{X(d.X):F1}\" cy=\"{Y(pick(d)):F1}\" r=\"4\" fill=\"{colour}\"/><text x=\"{X(d.X) + (d.X == 1 ? 4 : 0):F1}\" y=\"{Y(pick(d)) - 8:F1}\" text-anchor=\"{(d.X == 1 ? "start" : "end")}\">{pick(d):G3}</text>");
             }
         }
 
