@@ -12,7 +12,7 @@ internal static class Sweeping
     /// <summary>How high the quill is taken to stand when it is up, millimetres above the holding&#39;s zero, at least.</summary>
     public const double QuillUp = 400;
 
-    /// <summary>Greatest turn of one step where a turn goes together with something else, or under an indexer, degrees.</summary>
+    /// <summary>Turn of one step where a turn goes together with something else, or under an indexer, degrees; more where that made over 360 steps.</summary>
     public const double ChordDegrees = 1;
 
     /// <summary>The pieces of a move.</summary>
@@ -67,7 +67,7 @@ internal static class Sweeping
 
     private static void InChords(HoldingFrame frame, TrueReading from, TrueReading to, List<Leg> legs)
     {
-        var count = (int)Math.Clamp(Math.Ceiling(Math.Abs(to.T - from.T) / ChordDegrees), 1, 3600);
+        var count = (int)Math.Clamp(Math.Ceiling(Math.Abs(to.T - from.T) / ChordDegrees), 1, 360);
         var at = from;
         for (var i = 1; i <= count; i++)
         {
