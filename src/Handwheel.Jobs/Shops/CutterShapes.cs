@@ -45,6 +45,24 @@ public static class CutterShapes
         return mill is { NoseAcross: > 0 } ? shape.WithHolder(mill.NoseAcross, NoseLong, CutterPart.Nose) : shape;
     }
 
+    /// <summary>A boring bar in its head, set to a diameter: the bar stays as thick as it is, its tooth takes no more than the bar&#39;s own size from the wall inwards.</summary>
+    /// <param name="cutter">The cutter as the shop has it.</param>
+    /// <param name="across">The diameter set, mm; 0 or less: left as it is.</param>
+    /// <returns>The cutter as it then turns; any other kind unchanged.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="cutter"/> is null.</exception>
+    public static Cutter SetTo(Cutter cutter, double across)
+    {
+        ArgumentNullException.ThrowIfNull(cutter);
+        return cutter.Kind == CutterKind.BoringBar && across > 0
+            ? cutter with
+            {
+                TrueAcross = across,
+                Arbor = cutter.Arbor > 0 ? cutter.Arbor : Math.Min(0.7 * cutter.Across, across),
+                Tip = Math.Max(0, across - cutter.Across),
+            }
+            : cutter;
+    }
+
     /// <summary>The outline a broach or punch pushes along its axis, at its turn.</summary>
     /// <param name="cutter">A broach.</param>
     /// <param name="at">Its axis in plan.</param>
@@ -96,7 +114,7 @@ public static class CutterShapes
             CutterKind.Dovetail => Dovetail(c, outLong),
             CutterKind.Saw => CutterShape.Saw(d, thick, neck, Math.Max(c.Out - thick, 1), c.ScrewBelow, c.ScrewAcross > 0 ? c.ScrewAcross : neck),
             CutterKind.TSlot or CutterKind.Woodruff => CutterShape.TSlot(d, thick, neck, Math.Max(outLong - thick, 1), shank, outLong),
-            CutterKind.BoringBar => CutterShape.BoringBar(d, Math.Min(c.Arbor > 0 ? c.Arbor : 0.7 * d, d), thick, outLong),
+            CutterKind.BoringBar => CutterShape.BoringBar(d, Math.Min(c.Arbor > 0 ? c.Arbor : 0.7 * d, d), thick, outLong, Math.Clamp(c.Tip, 0, 0.9 * d)),
             CutterKind.FlyCutter => CutterShape.FlyCutter(d, Math.Clamp(c.Tip, 0, 0.9 * d), thick, Math.Min(c.Arbor > 0 ? c.Arbor : 0.8 * d, d), Math.Max(outLong - thick, 1)),
             _ => throw new ArgumentException($"{c.Name} is no solid of revolution.", nameof(c)),
         };

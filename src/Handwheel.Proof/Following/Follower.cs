@@ -133,8 +133,8 @@ internal sealed class Follower
         machine.NewCutter();
         lastZ = -1;
         inSpindle = put.Cutter;
-        cutter = shop.Cutters.GetValueOrDefault(put.Cutter);
-        shape = rack.Shape(put.Cutter);
+        cutter = rack.Cutter(put.Cutter, put.Across);
+        shape = rack.Shape(put.Cutter, put.Across);
         if (cutter is null)
         {
             incomplete = true;

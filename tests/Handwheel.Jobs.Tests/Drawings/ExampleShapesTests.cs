@@ -40,7 +40,7 @@ public sealed class ExampleShapesTests
         Assert.InRange(differs, 200, 20_000);
     }
 
-    // Six grips of 1/2 in on a circle of 1 3/4: each bites 1/8 in into the 1 1/2 head, the lobes between them are 30 deg either side of X.
+    // Six grips of 1/2 in on a circle of 1 3/4: each bites 1/8 in into the 1 1/2 head.
     // Chord: c = 2 R sin(180/n); with n 6 the chord is the radius (Machinery's Handbook, regular polygons, from memory).
     [Fact]
     public void The_grips_stand_a_radius_apart_and_bite_an_eighth()
@@ -98,7 +98,7 @@ public sealed class ExampleShapesTests
 
         for (var k = 0; k < 6; k++)
         {
-            var angle = (30 + (60 * k)) * Math.PI / 180;
+            var angle = 60 * k * Math.PI / 180;
             if (From(p, 0.875 * Math.Cos(angle), 0.875 * Math.Sin(angle)) < 0.25)
             {
                 return false;

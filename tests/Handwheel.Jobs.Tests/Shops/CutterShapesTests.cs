@@ -37,6 +37,18 @@ public sealed class CutterShapesTests
     }
 
     [Fact]
+    public void A_boring_bar_turns_at_the_diameter_its_head_is_set_to()
+    {
+        var bar = Cutter(CutterKind.BoringBar, 8) with { Out = 40 };
+        var shape = CutterShapes.Of(CutterShapes.SetTo(bar, 14), null);
+        Assert.Equal((7, 3), (shape.RadiusAt(0.5), shape.PieceAt(0.5)!.InnerAt(0.5)));
+        Assert.Equal(2.8, shape.RadiusAt(20), 1e-12);
+        Assert.Equal(bar, CutterShapes.SetTo(bar, 0));
+        var mill = Cutter(CutterKind.EndMill, 8);
+        Assert.Equal(mill, CutterShapes.SetTo(mill, 14));
+    }
+
+    [Fact]
     public void A_holder_stands_between_cutter_and_nose()
     {
         var shape = CutterShapes.Of(Cutter(CutterKind.EndMill, 6) with { Flute = 13, Shank = 6, Out = 20, HolderAcross = 32, HolderLong = 40 }, Mill);

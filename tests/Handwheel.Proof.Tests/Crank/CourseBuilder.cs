@@ -32,6 +32,12 @@ internal sealed class CourseBuilder
         return this;
     }
 
+    public CourseBuilder Put(CutterIn cutter)
+    {
+        events.Add(cutter);
+        return this;
+    }
+
     public CourseBuilder Touch(TouchOff touch)
     {
         events.Add(touch);
