@@ -32,6 +32,8 @@ internal sealed class Follower
     private Cutter? cutter;
     private CutterShape? shape;
     private string? inSpindle;
+    private Stroke? waste;
+    private ISolid? wasteSolid;
 
     /// <summary>Prepares to follow.</summary>
     /// <param name="course">The course.</param>
@@ -88,6 +90,7 @@ internal sealed class Follower
     {
         if (stage.Facts.Setup is { } setup)
         {
+            TakeOutWaste();
             held.Add((stage, metal));
             machine.NewHolding(setup.Carried);
             if (!setup.Carried.Contains("z", StringComparer.Ordinal))
@@ -269,6 +272,20 @@ internal sealed class Follower
         }
     }
 
+    // The work is held anew: what was parted from it is no longer there.
+    private void TakeOutWaste()
+    {
+        if (waste is null || wasteSolid is null)
+        {
+            return;
+        }
+
+        var before = metal;
+        metal = metal.Without(new CutMade(wasteSolid, strokes.Count));
+        strokes.Add(waste with { Index = strokes.Count, Before = before, After = metal });
+        waste = null;
+    }
+
     private void ByHand(FollowedStage stage, CourseStep step, Handwork hand)
     {
         var place = new FindingPlace(step.Id, step.Where);
@@ -306,5 +323,9 @@ internal sealed class Follower
             Before = before,
             After = metal,
         });
+        if (hand.Work == "break web")
+        {
+            (waste, wasteSolid) = (strokes[^1], HandWorking.Waste([.. strokes], most.Solid));
+        }
     }
 }

@@ -4,6 +4,7 @@ using Handwheel.Jobs.Shops;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Shapes;
 using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Proof.Following;
@@ -142,25 +143,41 @@ internal static class HandWorking
 
     private static ISolid? Web(Handwork hand, IReadOnlyList<Stroke> strokes, out string? why)
     {
-        why = null;
-        for (var i = strokes.Count - 1; i >= 0; i--)
+        if (LastSawn(strokes) is not { } stroke)
         {
-            var stroke = strokes[i];
-            if (stroke is not { Cutting: true, Cutter.Kind: CutterKind.Saw, Shape: { } shape, Legs.Count: > 0 })
-            {
-                continue;
-            }
-
-            var leg = stroke.Legs[^1];
-            var edge = shape.Pieces.First(p => p.Cuts);
-            var web = leg.ToPart.Inverse().Apply(Place(hand.At));
-            var slab = CutterShape.Of([ProfilePiece.Straight(edge.Z0, Past, edge.Z1, Past)]);
-            return new SweptCut(slab, CutterPath.At(new Point3(web.X, web.Y, leg.Path.To.Z)), leg.ToPart);
+            why = "A web is broken, but no saw has left one";
+            return null;
         }
 
-        why = "A web is broken, but no saw has left one";
-        return null;
+        why = null;
+        var leg = stroke.Legs[^1];
+        var edge = stroke.Shape!.Pieces.First(p => p.Cuts);
+        var web = leg.ToPart.Inverse().Apply(Place(hand.At));
+        var slab = CutterShape.Of([ProfilePiece.Straight(edge.Z0, Past, edge.Z1, Past)]);
+        return new SweptCut(slab, CutterPath.At(new Point3(web.X, web.Y, leg.Path.To.Z)), leg.ToPart);
     }
+
+    /// <summary>What falls away with a web: all beyond the saw&#39;s slab on the side that is not the part. It stays where it is until the work is held anew.</summary>
+    /// <param name="strokes">What was done before.</param>
+    /// <param name="part">The part.</param>
+    /// <returns>The waste&#39;s half space, part frame; null where no saw has cut.</returns>
+    public static ISolid? Waste(IReadOnlyList<Stroke> strokes, ISolid part)
+    {
+        if (LastSawn(strokes) is not { } stroke)
+        {
+            return null;
+        }
+
+        var leg = stroke.Legs[^1];
+        var edge = stroke.Shape!.Pieces.First(p => p.Cuts);
+        var (low, high) = (leg.Path.To.Z + edge.Z0, leg.Path.To.Z + edge.Z1);
+        var middle = leg.ToPart.Inverse().Apply(part.Bounds.Centre);
+        var (from, to) = middle.Z > high ? (low - Past, low) : (high, high + Past);
+        return new Placed(new Block(new(middle.X - Past, middle.Y - Past, from), new(middle.X + Past, middle.Y + Past, to)), leg.ToPart);
+    }
+
+    private static Stroke? LastSawn(IReadOnlyList<Stroke> strokes) =>
+        strokes.LastOrDefault(s => s is { Cutting: true, Cutter.Kind: CutterKind.Saw, Shape: not null, Legs.Count: > 0 });
 
     private static Point3 Place(Place3 p) => new(p.X, p.Y, p.Z);
 

@@ -129,11 +129,12 @@ internal static class TouchingOff
         }
     }
 
-    // Height of the cutter's lowest (coming down) or highest (coming up) cutting edge at a radius; null where no edge passes over it.
+    // Height of the cutter's lowest (coming down) or highest (coming up) cutting edge at a radius; null where no edge passes over it. A tap, which takes nothing, touches with its end.
     private static double? EdgeAt(CutterShape cutter, double radius, int towards)
     {
         double? found = null;
-        foreach (var piece in cutter.Pieces.Where(p => p.Cuts))
+        var bare = cutter.Pieces.All(p => !p.Cuts);
+        foreach (var piece in cutter.Pieces.Where(p => p.Cuts || bare))
         {
             const int Steps = 64;
             for (var i = 0; i <= Steps; i++)

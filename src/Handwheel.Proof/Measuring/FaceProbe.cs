@@ -39,9 +39,15 @@ internal sealed class FaceProbe(ISolid aimed, ISolid cut)
         surface = default;
         var best = within;
         var found = false;
-        foreach (var span in spans)
+        for (var i = 0; i < spans.Count; i++)
         {
+            var span = spans[i];
             var edge = leaving ? span.To : span.From;
+            if (IsSeam(spans, i, leaving))
+            {
+                continue;
+            }
+
             if (Math.Abs(edge) <= best && (!found || Math.Abs(edge) < Math.Abs(place)))
             {
                 best = Math.Abs(edge);
@@ -53,4 +59,9 @@ internal sealed class FaceProbe(ISolid aimed, ISolid cut)
 
         return found;
     }
+
+    // Two features drawn to one face meet but for rounding: a gap that thin is none.
+    private static bool IsSeam(Spans spans, int i, bool leaving) => leaving
+        ? i + 1 < spans.Count && spans[i + 1].From - spans[i].To < Same
+        : i > 0 && spans[i].From - spans[i - 1].To < Same;
 }

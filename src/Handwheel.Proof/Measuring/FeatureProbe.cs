@@ -197,6 +197,12 @@ internal sealed class FeatureProbe
         {
             Ends(tally, topMetalBelow: true, bottomMetalBelow: false);
         }
+
+        // A boss stands on other metal: its lower end is the shoulder round it.
+        if (!tally.Any && !tally.Gone)
+        {
+            Ends(tally, topMetalBelow: true, bottomMetalBelow: true);
+        }
     }
 
     /// <summary>A cut&#39;s depth: from the face it starts in, beside it, to its floor.</summary>

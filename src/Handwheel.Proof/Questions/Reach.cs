@@ -7,7 +7,7 @@ namespace Handwheel.Proof.Questions;
 
 /// <summary>
 /// Reach: do the flutes reach? Beside a side cut, metal left standing against a shank as thick as the cutter is a halt; a hole deeper than its drill&#39;s flutes,
-/// where chips find no way out, a caution. (A shank, chuck or nose that meets metal is a strike.)
+/// where chips find no way out, a caution. A boring bar and a fly cutter have one tooth and no flutes. (A shank, chuck or nose that meets metal is a strike.)
 /// </summary>
 internal static class Reach
 {
@@ -38,7 +38,7 @@ internal static class Reach
         var flute = shape.Pieces.Where(p => p.Cuts).Select(p => p.Z1).DefaultIfEmpty(0).Max();
         var above = shape.Pieces.FirstOrDefault(p => !p.Cuts && p.Z0 >= flute);
         var radius = shape.GreatestRadius;
-        if (above is null || flute <= 0)
+        if (above is null || flute <= 0 || cutter.Kind is CutterKind.BoringBar or CutterKind.FlyCutter)
         {
             return null;
         }

@@ -108,9 +108,9 @@ internal static class KnobCourse
     {
         b.Holding("B", Setup("underside", -0.5, 0.375, 0.7475));
         b.Step("B1", "zero").Centre();
-        Face(b, "B3", 0.895, 0.885, [0.55, 0.15, -0.25, -0.65], 1.3);
+        Face(b, "B3", 0.895, 0.885, [0.55, 0.15, -0.25, -0.64], 1.3);
         b.Step("B4", "measure head high");
-        Rows(b, 0.875, [0.55, 0.15, -0.25, -0.65], 1.3);
+        Rows(b, 0.875, [0.55, 0.15, -0.25, -0.64], 1.3);
         b.Step("B5", "pocket recess").In("em375").Paper("em375", 0.4 * In, 0, 0.875 * In, 0.002 * In, "faced top");
         foreach (var z in new[] { 0.835, 0.795, 0.755, 0.75 })
         {
