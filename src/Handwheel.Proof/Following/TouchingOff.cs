@@ -14,8 +14,8 @@ internal static class TouchingOff
     /// <summary>A surface further than this from where it is meant is another surface, millimetres.</summary>
     public const double SameSurface = 2;
 
-    private const int Rings = 6;
-    private const int Spokes = 24;
+    private const int Rings = 16;
+    private const int Spokes = 48;
     private const int Levels = 48;
 
     /// <summary>Finds the surface.</summary>

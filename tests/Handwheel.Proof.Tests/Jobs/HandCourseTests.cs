@@ -9,6 +9,9 @@ public sealed class HandCourseTests(ITestOutputHelper output)
     [Fact]
     public void The_knob_cut_by_hand_worked_readings_proves() => Sound("clamp-knob.handwheel", KnobCourse.Build, "h1");
 
+    [Fact]
+    public void The_quadrant_cut_by_hand_worked_readings_proves() => Sound("friction-quadrant.handwheel", QuadrantCourse.Build, "h1");
+
     private void Sound(string name, Func<CourseBuilder, CourseBuilder> build, string releaseAt)
     {
         var job = HandCourse.Read(name);
