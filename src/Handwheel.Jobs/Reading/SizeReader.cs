@@ -52,9 +52,18 @@ internal sealed class SizeReader(FeatureNames names, NumberReader numbers)
         }
 
         var otherFace = Face(c);
-        var along = c.Take("along") ? c.TakeAny("x", "y", "z") : null;
+        var along = c.Take("along") ? c.TakeAny("x", "y", "z") : AcrossFaces(face ?? otherFace);
         return Made(c, feature, SizeKind.Distance, null) with { Other = other, Face = face, OtherFace = otherFace, Along = along };
     }
+
+    // A distance from a face is along that face's normal.
+    private static string? AcrossFaces(string? face) => face switch
+    {
+        "top" or "bottom" => "z",
+        "left" or "right" => "x",
+        "near" or "far" => "y",
+        _ => null,
+    };
 
     private SizeDraft? Own(Cursor c, FeatureDraft feature)
     {

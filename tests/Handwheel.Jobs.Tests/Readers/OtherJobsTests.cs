@@ -109,6 +109,18 @@ public sealed class OtherJobsTests
         Assert.Equal(theta * Math.PI / 180, Assert.IsType<MoveStep>(step).T!.Value, 12);
     }
 
+    [Theory]
+    [InlineData("size    body top to neck underside  7/8", "z")]
+    [InlineData("size    body right to screw         3/4", "x")]
+    [InlineData("size    screw to body far           3/4", "y")]
+    [InlineData("size    body to screw               0", null)]
+    public void A_distance_from_a_face_is_along_its_normal(string line, string? along)
+    {
+        var text = Knob.Replace("  others  +/-.010", $"  {line}\n  others  +/-.010", StringComparison.Ordinal);
+        var sizes = JobReader.Read("knob.handwheel", text, Open).Value!.Drawing.Sizes;
+        Assert.Equal(along, sizes.Single(s => s.Kind == SizeKind.Distance).Along);
+    }
+
     [Fact]
     public void A_round_bar_too_thin_is_told()
     {

@@ -12,7 +12,13 @@ public sealed class HandCourseTests(ITestOutputHelper output)
     [Fact]
     public void The_quadrant_cut_by_hand_worked_readings_proves() => Sound("friction-quadrant.handwheel", QuadrantCourse.Build, "h1");
 
-    private void Sound(string name, Func<CourseBuilder, CourseBuilder> build, string releaseAt)
+    [Fact]
+    public void The_end_plate_cut_on_plain_dials_proves() => Sound("plain-dial.handwheel", EndPlateCourse.Build, null);
+
+    [Fact]
+    public void The_clamp_cut_by_hand_worked_readings_proves() => Sound("tslot-clamp.handwheel", ClampCourse.Build, null);
+
+    private void Sound(string name, Func<CourseBuilder, CourseBuilder> build, string? releaseAt)
     {
         var job = HandCourse.Read(name);
         var result = HandCourse.Prove(build(new CourseBuilder()), job, releaseAt, output);
