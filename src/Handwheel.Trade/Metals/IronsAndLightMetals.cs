@@ -91,7 +91,7 @@ internal static class IronsAndLightMetals
         new()
         {
             Name = "aluminium 1100",
-            AlsoCalled = ["1100", "1050", "1060", "pure aluminium", "pure aluminum", "soft aluminium"],
+            AlsoCalled = ["1100", "1050a", "al 1050", "al 1060", "pure aluminium", "pure aluminum", "soft aluminium"],
             Group = "aluminium",
             Density = 2710, ModulusGPa = 69, TensileMPa = 110, YieldMPa = 100, Kc11 = 500, Mc = 0.25,
             Poisson = 0.33, Expansion = 23.6, ShearShare = 0.65,
