@@ -129,8 +129,7 @@ internal static class CutterBlocks
     {
         var retracts = parts.Plan.Stages.Where(s => s.Setup is not null).Select(s => $"{s.Stage.Name} to Z {Markup.TrueMinus(new SheetNumbers(parts.Numbers.Unit, parts.Plan.Shop, s.Setup).Reading(Axis.Z, s.RetractZ))}").ToArray();
         yield return $"Retract: {string.Join(", ", retracts)}; quill right up to change a cutter, then touch off again before it cuts.";
-        yield return "Counter at a move: crank counterclockwise. Arrive from the side told, so that slack is always taken up the same way.";
-        yield return "Burrs off before the work is clamped again or measured.";
+        yield return "Arrive from the side told: it takes up the slack. Burrs off before the work is clamped again or measured.";
         if (parts.Plan.Job.ToMake > 1)
         {
             yield return FormattableString.Invariant($"To make: {parts.Plan.Job.ToMake}. Set a work stop against the end of the first, and the rest lie alike.");

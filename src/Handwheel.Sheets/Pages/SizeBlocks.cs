@@ -60,7 +60,7 @@ internal static class SizeBlocks
         var wanted = Wanted(parts.Numbers, size);
         var symbol = size.Kind == SizeKind.Across ? "\u00D8\u00A0" : string.Empty;
         return new(
-            $"<div class=\"sz\"><b>{Markup.Escape(size.Name)}</b><span class=\"r n w\">{symbol}{Markup.Escape(wanted)}</span><span class=\"r n\">{Markup.Figures(Print(size.Limits.Lower))}</span><span class=\"r n\">{Markup.Figures(Print(size.Limits.Upper))}</span><span class=\"r n pl\">{Markup.Escape(planned)}</span><span class=\"vd\">{verdict}</span><b class=\"act\"></b><b class=\"in\"></b></div>",
+            $"<div class=\"sz\"><b>{Markup.Escape(size.Name)}</b><span class=\"r n w\">{symbol}{Markup.Figures(wanted)}</span><span class=\"r n\">{Markup.Figures(Print(size.Limits.Lower))}</span><span class=\"r n\">{Markup.Figures(Print(size.Limits.Upper))}</span><span class=\"r n pl\">{Markup.Figures(planned)}</span><span class=\"vd\">{verdict}</span><b class=\"act\"></b><b class=\"in\"></b></div>",
             Math.Max(8, (Math.Max(TextMeasure.Lines(size.Name, Face.Bold, 9, 36), TextMeasure.Lines(planned, Face.FigureBold, 8.4, 29)) * 4) + 2.4));
     }
 

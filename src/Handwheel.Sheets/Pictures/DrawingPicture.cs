@@ -95,9 +95,9 @@ internal sealed class DrawingPicture
 
         var y = _plan.Y(_cutY);
         var (left, right) = (_plan.X(_part.Box.Left), _plan.X(_part.Box.Right));
-        _svg.Line(left - 5, y, right + 5, y, "centre");
-        CutMark(left - 6.5, y);
-        CutMark(right + 6.5, y);
+        _svg.Line(left - 4, y, right + 4, y, "centre");
+        CutMark(left - 5, y);
+        CutMark(right + 5, y);
         if (_part.Box.Holds(0, 0))
         {
             Marks.Zero(_svg, _plan.X(0), _plan.Y(0));
@@ -120,7 +120,7 @@ internal sealed class DrawingPicture
         _svg.Line(x - 1.5, y, x + 1.5, y, "cutmark");
         _svg.Line(x, y, x, y - 2.4, "dim");
         _svg.Head(x, y - 4, -Math.PI / 2, 2, "dimhead");
-        _svg.Text(x + (x < _plan.Left ? -2 : 2), y - 1.8, "A", 8.6, "sayb", "middle");
+        _svg.Text(x, y + 4, "A", 8.6, "sayb", "middle");
     }
 
     private void Section()
@@ -159,16 +159,10 @@ internal sealed class DrawingPicture
 
     private double EndAt(double z)
     {
-        // The level's line begins at the rightmost metal that ends there.
-        for (var x = _part.Box.Right; x >= _part.Box.Left; x -= _part.Box.Wide / 200)
-        {
-            if (_part.At(Math.Min(x, _part.Box.Right - 1e-4), _cutY).Any(s => Math.Abs(s.Low - z) < 0.02 || Math.Abs(s.High - z) < 0.02))
-            {
-                return _cut.X(x) + 1;
-            }
-        }
-
-        return _cut.X(_part.Box.Right) + 1;
+        // The level's line begins at the right of the feature that ends there.
+        var right = _part.Features.Where(f => f.Feature.View == View.Top && (Math.Abs(f.Feature.From.Nominal - z) < 0.06 || Math.Abs(f.Feature.To.Nominal - z) < 0.06))
+            .SelectMany(f => f.Loops).SelectMany(l => l).Select(p => p.X).DefaultIfEmpty(_part.Box.Right).Max();
+        return _cut.X(Math.Min(right, _part.Box.Right)) + 0.6;
     }
 
     private void Heights(double left)

@@ -6,8 +6,8 @@ namespace Handwheel.Sheets.Pictures;
 /// <summary>How the stock is held: from above and from the front, with what holds it, the part inside it, the zero, and the readings of the edges.</summary>
 internal sealed class HoldingPicture
 {
-    private const double Left = 23;
-    private const double Right = 25;
+    private const double Left = 22;
+    private const double Right = 31;
 
     private readonly HoldingScene _scene;
     private readonly Svg _svg;
@@ -201,7 +201,7 @@ internal sealed class HoldingPicture
     private void Heights()
     {
         var stock = _scene.StockBox;
-        List<(double Z, double X, string Name)> levels = [(stock.High, stock.Plan.Left, "raw top"), (_scene.PartBox.Low, _scene.PartBox.Plan.Left, "lowest of the part"), (stock.Low, stock.Plan.Left, "stock rests here"), (0, 0, "zero")];
+        List<(double Z, double X, string Name)> levels = [(stock.High, stock.Plan.Left, "raw top"), (_scene.PartBox.Low, _scene.PartBox.Plan.Left, "lowest of the part"), (stock.Low, stock.Plan.Left, "stock rests"), (0, 0, "zero")];
         levels.AddRange(_scene.Setup.Fixtures.Where(f => !Wide(f) && f.Most.Z >= _front.World.Low).Select(f => (f.Most.Z, f.Least.X - (f.Across / 2), "top of " + f.Name)));
         var shown = levels.OrderByDescending(l => l.Z).GroupBy(l => Math.Round(l.Z, 4)).Select(g => (Z: g.Key, g.First().X, Name: string.Join(", ", g.Select(l => l.Name).Distinct()))).ToArray();
         var n = _scene.Numbers;
@@ -215,5 +215,6 @@ internal sealed class HoldingPicture
         .Replace("zero, ", string.Empty, StringComparison.Ordinal)
         .Replace(", zero", string.Empty, StringComparison.Ordinal)
         .Replace("top of fixed jaw, top of moving jaw", "tops of jaws", StringComparison.Ordinal)
-        .Replace("top of moving jaw, top of fixed jaw", "tops of jaws", StringComparison.Ordinal);
+        .Replace("top of moving jaw, top of fixed jaw", "tops of jaws", StringComparison.Ordinal)
+        .Replace("top of ", string.Empty, StringComparison.Ordinal);
 }

@@ -7,8 +7,8 @@ namespace Handwheel.Sheets.Pictures;
 /// <summary>One step from above, as the work then lies: the stock by its depth, hatched what the step takes, the part's outline, the cutter's places, the ways it and the work go.</summary>
 internal sealed class StepPicture
 {
-    private const double RightWide = 16;
-    private const double LeftWide = 5;
+    private const double RightWide = 17;
+    private const double LeftWide = 3;
 
     private readonly HoldingScene _scene;
     private readonly string _step;
@@ -28,7 +28,7 @@ internal sealed class StepPicture
         _words = Words();
         var world = World();
         var top = 2.5 + (4 * _words.Count);
-        var scale = ViewFrame.Fit(world.Wide, world.Tall, width - LeftWide - RightWide, mostTall - top - 9, 3);
+        var scale = Math.Min(3, Math.Min((width - LeftWide - RightWide) / world.Wide, (mostTall - top - 9) / world.Tall));
         _frame = new(world, scale, LeftWide + ((width - LeftWide - RightWide - (world.Wide * scale)) / 2), top);
         _svg = new(width, top + _frame.Tall + 8.5, $"Step {step} from above.");
         _clip = FormattableString.Invariant($"c{step}-{number}");
@@ -78,14 +78,14 @@ internal sealed class StepPicture
         Readings();
         for (var i = 0; i < _words.Count; i++)
         {
-            _svg.Text(LeftWide, 3 + (4 * i), _words[i], 8, i == 0 ? "sayt" : "say");
+            _svg.Text(0, 3 + (4 * i), _words[i], 8, i == 0 ? "sayt" : "say");
         }
 
         if (others.Length > 0)
         {
             var list = string.Join(", ", others.Skip(1).Take(6).Select(t => Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, t))));
             _svg.Height += 4;
-            _svg.Text(LeftWide, _svg.Height - 1, $"and so at T {list}{(others.Length > 7 ? " and on" : string.Empty)}", 7.4, "say");
+            _svg.Text(0, _svg.Height - 1, $"and so at T {list}{(others.Length > 7 ? " and on" : string.Empty)}", 7.4, "say");
         }
     }
 
@@ -151,9 +151,10 @@ internal sealed class StepPicture
         var high = double.PositiveInfinity;
         var squareOnPaper = _frame.Wide / before.Wide;
         var rings = Rings().Select(r => r.At).ToArray();
+        var edges = _scene.AtTheta(_scene.Seen, _theta).SelectMany(r => r).Where((_, i) => i % 2 == 0).ToArray();
         foreach (var (level, divide) in levels)
         {
-            var middle = before.Middle(divide, high, p => rings.All(r => Math.Abs(Away(r, p) - _radius) * _frame.Scale > 1.2));
+            var middle = before.Middle(divide, high, p => rings.All(r => Math.Abs(Away(r, p) - _radius) * _frame.Scale > 0.6) && edges.All(e => Away(e, p) * _frame.Scale > 0.5));
             high = divide;
             if (middle is var (at, room) && room * squareOnPaper > 1.1)
             {
@@ -246,7 +247,7 @@ internal sealed class StepPicture
         Marks.Below(_svg, [.. xs.Select(x => (_frame.X(x), x == 0 && rings.All(r => r.At.X != 0) ? _frame.Y(0) + 2.4 : Foot(rings, x), numbers.Reading(Axis.X, x), rings.Any(r => r.At.X == x)))], bottom + 7, 8.6, 4.5, _svg.Width);
         Marks.Beside(_svg, [.. ys.Select(y => (_frame.Y(y), y == 0 && rings.All(r => r.At.Y != 0) ? _frame.X(0) + 2.4 : Side(rings, y), numbers.Reading(Axis.Y, y), rings.Any(r => r.At.Y == y)))], right + 3.2, right: true, 8.6, _frame.Top - 1, bottom + 2);
         _svg.Text(0, bottom + 7, "X", 9, "axis");
-        _svg.Text(right + 3.2, Math.Max(3, _frame.Top - 2.2), "Y", 9, "axis");
+        _svg.Text(_svg.Width, 3, "Y", 9, "axis", "end");
     }
 
     private double Foot(IReadOnlyList<(Point2 At, string Look)> rings, double x) => Math.Min(_frame.Top + _frame.Tall, _frame.Y(rings.Where(r => r.At.X == x).Min(r => r.At.Y)) + 1);

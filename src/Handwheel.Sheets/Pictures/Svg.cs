@@ -79,7 +79,7 @@ internal sealed class Svg
             _body.Append(" text-anchor=\"").Append(anchor).Append('"');
         }
 
-        _body.Append('>').Append(Markup.Escape(Markup.TrueMinus(text))).Append("</text>");
+        _body.Append('>').Append(look.StartsWith("fig", StringComparison.Ordinal) ? Markup.Figures(text).Replace("<i>", "<tspan class=\"pt\">", StringComparison.Ordinal).Replace("</i>", "</tspan>", StringComparison.Ordinal) : Markup.Escape(Markup.TrueMinus(text))).Append("</text>");
     }
 
     /// <summary>Text turned to read from the right.</summary>

@@ -52,10 +52,14 @@ internal static class Markup
     public static string Figures(string figures)
     {
         var safe = Escape(TrueMinus(figures));
-        var point = safe.IndexOf('.', StringComparison.Ordinal);
-        return point > 0 && point + 1 < safe.Length && char.IsAsciiDigit(safe[point + 1])
-            ? string.Concat(safe.AsSpan(0, point), "<i>.</i>", safe.AsSpan(point + 1))
-            : safe;
+        var close = new StringBuilder(safe.Length + 16);
+        for (var i = 0; i < safe.Length; i++)
+        {
+            var point = safe[i] == '.' && i > 0 && i + 1 < safe.Length && char.IsAsciiDigit(safe[i - 1]) && char.IsAsciiDigit(safe[i + 1]);
+            _ = point ? close.Append("<i>.</i>") : close.Append(safe[i]);
+        }
+
+        return close.ToString();
     }
 
     /// <summary>A hyphen before a figure as a true minus sign, and minutes as a prime.</summary>
@@ -64,7 +68,7 @@ internal static class Markup
     public static string TrueMinus(string figures)
     {
         var text = figures
-            .Replace(" deg ", "\u00B0\u00A0", StringComparison.Ordinal)
+            .Replace(" deg ", "\u00B0", StringComparison.Ordinal)
             .Replace('\'', '\u2032')
             .Replace('"', '\u2033')
             .ToCharArray();
