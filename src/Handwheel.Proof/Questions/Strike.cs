@@ -26,6 +26,7 @@ internal static class Strike
     public static IEnumerable<Finding> Ask(Subject subject)
     {
         var told = new HashSet<(string Step, string What)>();
+        var near = new Dictionary<(string Step, string What), Finding>();
         var fixtures = new Dictionary<int, IReadOnlyList<(FixtureFacts Facts, ISolid? Turning, ISolid? Standing)>>();
         foreach (var stroke in subject.Trace.Strokes)
         {
@@ -40,15 +41,21 @@ internal static class Strike
                 fixtures.Add(stroke.Stage.Index, around);
             }
 
-            foreach (var finding in Fixtures(subject, stroke, shape, around, told).Concat(Metals(subject, stroke, shape, told)).Concat(Column(subject, stroke, setup, told)))
+            foreach (var finding in Fixtures(subject, stroke, shape, around, told, near).Concat(Metals(subject, stroke, shape, told)).Concat(Column(subject, stroke, setup, told)))
             {
                 yield return finding;
             }
         }
+
+        // A close pass is told only where no move of the step strikes the same thing.
+        foreach (var finding in near.Where(n => !told.Contains(n.Key)).Select(n => n.Value))
+        {
+            yield return finding;
+        }
     }
 
     private static IEnumerable<Finding> Fixtures(
-        Subject subject, Stroke stroke, CutterShape shape, IReadOnlyList<(FixtureFacts Facts, ISolid? Turning, ISolid? Standing)> around, HashSet<(string, string)> told)
+        Subject subject, Stroke stroke, CutterShape shape, IReadOnlyList<(FixtureFacts Facts, ISolid? Turning, ISolid? Standing)> around, HashSet<(string, string)> told, Dictionary<(string, string), Finding> near)
     {
         foreach (var leg in stroke.Legs)
         {
@@ -68,16 +75,16 @@ internal static class Strike
                 }
 
                 ISolid mover = turns ? swept : Standing(shape, leg);
-                var answer = Solids.Questions.Strike.Check(mover, obstacle, Enough, Fine, 20_000);
+                var answer = Solids.Questions.Strike.Check(mover, obstacle, Enough, Fine, near.ContainsKey((stroke.Step.Id, facts.Name)) ? 4_000 : 20_000);
                 var at = turns ? answer.Place : stroke.Stage.Frame!.PartAt(leg.To.T).Inverse().Apply(answer.Place);
                 if (answer.Verdict == StrikeVerdict.Strikes && answer.Depth > Fine)
                 {
                     told.Add((stroke.Step.Id, facts.Name));
                     yield return FindingCatalogue.Strike(Places.Of(stroke, at), What(stroke, shape, mover, answer.Place), facts.Name, subject.Unit, answer.Depth);
                 }
-                else if (answer.Verdict != StrikeVerdict.Clear && told.Add((stroke.Step.Id, facts.Name)))
+                else if (answer.Verdict != StrikeVerdict.Clear && !near.ContainsKey((stroke.Step.Id, facts.Name)))
                 {
-                    yield return FindingCatalogue.StrikeNear(Places.Of(stroke, at), stroke.CutterName, facts.Name, subject.Unit, Math.Max(0, answer.Clearance));
+                    near[(stroke.Step.Id, facts.Name)] = FindingCatalogue.StrikeNear(Places.Of(stroke, at), stroke.CutterName, facts.Name, subject.Unit, Math.Max(0, answer.Clearance));
                 }
             }
         }
