@@ -76,6 +76,19 @@ public sealed class AskingTests
     [InlineData("12.7 mm in inches", "length", 12.7, "mm", 1e-9)]
     [InlineData("wall between bore 10 and M6 centres 12", "wall left", 4, "mm", 1e-9)]
     [InlineData("press 20 interference 0.03 hub 40 long 25 in mild steel friction 0.12", "greatest pressure", 115.31, "MPa", 0.1)]
+    [InlineData("drill bit for M3 threads in aluminum", "its diameter", 2.5, "mm", 1e-9)]
+    [InlineData("1/4 bolt hole", "B18.2.8 normal hole", 0.28125, "in", 1e-9)]
+    [InlineData("hex on a 40:1 indexer", "whole turns", 6, "turns", 0)]
+    [InlineData("23 teeth 60 tooth worm plate 15 18 20 23", "spaces on the 23 circle", 14, "spaces", 0)]
+    [InlineData("7 equal spaces on 3 inch circle", "chord between neighbours", 1.30165, "in", 1e-4)]
+    [InlineData("chord for 11 divisions of 80 mm", "chord between neighbours", 22.5386, "mm", 1e-3)]
+    [InlineData("10 mm reamed hole tolerance", "hole H7: upper deviation", 15, "um", 1e-9)]
+    [InlineData("sfm for cast iron hss", "cutting speed, start", 80, "ft/min", 1e-6)]
+    [InlineData("1/4 key in 1 inch shaft", "bottom of keyseat to the opposite side (S)", 0.859, "in", 6e-4)]
+    [InlineData("angle of 25.882 on a 100 sine bar", "angle", 15, "deg", 1e-3)]
+    [InlineData("across corners of 3/4 hex", "across corners (corner circle)", 0.86603, "in", 1e-4)]
+    [InlineData("what's the minor diameter of 1/2-20", "minor diameter, nut", 0.4459, "in", 1e-4)]
+    [InlineData("how deep thread in brass 10-32", "engagement for equal strength", 0.1456, "in", 2e-3)]
     public void Words_lead_to_the_value(string question, string name, double value, string unit, double tolerance)
     {
         var reply = Ask(question);

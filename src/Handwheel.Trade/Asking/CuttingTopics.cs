@@ -10,10 +10,10 @@ internal static class CuttingTopics
     internal static readonly Topic[] All =
     [
         new("speed", "spindle speed and feed for a cutter in a metal",
-            Words("speed:6 speeds:6 rpm:6 revs:5 feed:4 feeds:4 spindle:4 fast:5 sfm:4 surface:3 end:1 mill:2 endmill:2 drill:1 ream:2 reamer:3 turn:1 turning:2 lathe:2 cutter:1 saw:2 carbide:1 hss:1 cutting:1 run:3 milling:2 tapping:0 flycutter:2 facemill:2"),
+            Words("speed:6 speeds:6 rpm:6 revs:5 feed:4 feeds:4 spindle:4 fast:5 sfm:4 surface:3 end:1 mill:2 endmill:2 drill:1 ream:2 reamer:3 turn:1 turning:2 lathe:2 cutter:1 saw:2 carbide:1 hss:1 cutting:1 slotting:2 run:3 milling:2 tapping:0 flycutter:2 facemill:2"),
             ["speed 6 end mill in 6061", "rpm 1/2 drill in mild steel", "speed 10 carbide end mill in 304", "speed ream 8 in brass"], "US Navy 14345; T.O. 1-1A-9; n = 1000 v / (pi D)", SpeedTopic.Work),
         new("force", "cutting force, power and torque: milling, turning, drilling, tapping",
-            Words("force:5 forces:5 power:6 thrust:6 torque:2 cut:1 cutting:2 mill:1 milling:1 drilling:2 drill:1 turning:1 horsepower:6 hp:2 load:3 chip:2 removal:4 mrr:5 tap:2 kienzle:5"),
+            Words("force:5 forces:5 power:6 thrust:6 torque:2 cut:1 cutting:2 slotting:2 mill:1 milling:1 drilling:2 drill:1 turning:1 horsepower:6 hp:2 load:3 chip:2 removal:4 mrr:5 tap:2 kienzle:5"),
             ["force 6 end mill in brass 1 deep 3 wide", "thrust drill 10 in mild steel", "torque tap M6 in 6061", "power turning 2 deep 0.2 feed 40 dia in 4140"], "Kienzle; Machinery's Handbook", ForceTopic.Work),
         new("cutter", "how far a cutter bends and what breaks it",
             Words("cutter:3 bend:3 bends:3 bending:3 deflect:5 deflects:5 deflection:5 break:4 breaks:4 snap:5 snaps:5 mill:2 endmill:2 end:1 stickout:4 stick-out:4 overhang:3 sticking:3 stick:2 carbide:2 hss:2"),

@@ -21,7 +21,7 @@ internal static class ShapeTopics
             ["divide 17 on 40", "divide 14 on 60 plate 21 23 25 26 28", "index 35 deg on 40", "rotary 72 turn 48 deg 40 min dial 1 min"],
             "worm arithmetic; plates of the milling handbooks", DivideTopic.Work),
         new("bolt circle", "places of holes on a circle, chords",
-            Words("boltcircle:6 bcd:5 pcd:6 circle:3 bolt:2 holes:2 chord:5 chords:5 spacing:4 spaced:3 equally:3 coordinates:5 flange:3 pitch:1 divisions:1 factor:2 round:1"),
+            Words("boltcircle:6 bcd:5 pcd:6 circle:3 bolt:2 holes:2 chord:7 chords:7 spacing:4 spaced:3 equally:3 coordinates:5 flange:3 pitch:1 divisions:1 factor:2 round:1"),
             ["bolt circle 6 holes on 50", "chord 17", "5 holes on 3 in circle starting at 90 deg"], "plane geometry", BoltCircleTopic.Work),
     ];
 }

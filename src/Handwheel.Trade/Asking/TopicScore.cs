@@ -22,17 +22,33 @@ internal static partial class TopicScore
         return score + Shape(topic.Name, question);
     }
 
+    private static bool Any(Question question, params string[] words) => question.Tokens.Any(t => words.Contains(t.Low, StringComparer.Ordinal));
+
     private static int Shape(string topic, Question question) => topic switch
     {
-        "fit" => question.Tokens.Any(t => t.Raw.Contains('/', StringComparison.Ordinal) && t.Raw.Split('/').All(p => Iso286.IsZone(p))) ? 6
-            : question.Tokens.Any(t => (Iso286.IsZone(t.Raw) && t.Raw[0] != 'M' && !MorseShape().IsMatch(t.Raw)) || InchClass().IsMatch(t.Raw)) ? 3 : 0,
+        "fit" => Fit(question),
         "thread" => ThreadFinder.Holds(question) ? 2 : 0,
-        "force" => question.Tokens.Any(t => t.Low is "torque" or "force" or "power") && question.Tokens.Any(t => t.Low is "tap" or "drill" or "mill" or "endmill" or "cutter") ? 4 : 0,
-        "drill" => question.Tokens.Any(t => t.Raw.StartsWith('#')) && !ThreadFinder.Holds(question) ? 2 : 0,
         "taper" => question.Tokens.Any(t => MorseShape().IsMatch(t.Raw)) ? 6 : 0,
         "general" => question.Tokens.Any(t => GradeShape().IsMatch(t.Raw)) ? 5 : 0,
+        "drill" => question.Tokens.Any(t => t.Raw.StartsWith('#')) && !ThreadFinder.Holds(question) ? 2 : 0,
+        _ => Together(topic, question),
+    };
+
+    // Words that mean something only together.
+    private static int Together(string topic, Question question) => topic switch
+    {
+        "tap drill" when Any(question, "drill", "hole", "bit", "drilling") && Any(question, "thread", "threads", "tap", "tapped", "threaded") && ThreadFinder.Holds(question) => 4,
+        "clearance" when Any(question, "bolt", "screw", "bolts", "screws") && Any(question, "hole") => 4,
+        "bolt circle" when Any(question, "circle", "chord") && question.Tokens.Any(t => t.IsNumber && Units.IsLength(t.Unit)) => 5,
+        "strip" when Any(question, "deep", "depth", "enough") && Any(question, "thread", "threads", "screw") && ThreadFinder.Holds(question) => 3,
+        "force" when Any(question, "torque", "force", "power") && Any(question, "tap", "drill", "mill", "endmill", "cutter") => 4,
         _ => 0,
     };
+
+    private static int Fit(Question question) =>
+        question.Tokens.Any(t => t.Raw.Contains('/', StringComparison.Ordinal) && t.Raw.Split('/').All(Iso286.IsZone)) ? 6
+        : question.Tokens.Any(t => (Iso286.IsZone(t.Raw) && t.Raw[0] != 'M' && !MorseShape().IsMatch(t.Raw)) || InchClass().IsMatch(t.Raw)) ? 3
+        : 0;
 
     [GeneratedRegex("^(?:mt|m[.]t[.]|morse|b&s|bs|jt|j|nt|nmtb|iso|bt|cat|sk|r)[-#]?[0-9]+s?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex MorseShape();

@@ -26,6 +26,7 @@ internal static class DivideTopic
             r.Note("No worm ratio was said; 40 to 1 was taken (say 'on 72' or '90:1' for another).");
         }
 
+        var sides = q.Has("hex", "hexagon") ? 6 : q.Has("square") ? 4 : q.Has("octagon") ? 8 : (double?)null;
         q.Has("plate", "plates", "holes", "hole", "circle", "teeth", "gear", "divisions", "parts", "equal", "spaces", "head", "worm", "degrees", "per", "turn", "turns", "ratio", "handle", "crank");
         r.Add("angle of one crank turn", Divider.DegreesPerTurn(ratio.Value), "deg", SimpleIndexing.Basis, $"360 / {N(ratio.Value)}");
         if (angle is { } wanted)
@@ -34,7 +35,7 @@ internal static class DivideTopic
             return;
         }
 
-        if ((q.Plain() ?? q.InUnit("teeth")) is { } divisions)
+        if ((q.Plain() ?? q.InUnit("teeth") ?? sides) is { } divisions)
         {
             Divisions(r, ratio.Value, Whole(divisions, 100_000, "divisions"), plates);
         }
@@ -53,6 +54,11 @@ internal static class DivideTopic
         if (Colon(q) is { } written)
         {
             return written;
+        }
+
+        if (q.JustBefore("worm") is { } worm)
+        {
+            return Whole(worm, 1000, "to one");
         }
 
         for (var i = 0; i < q.Tokens.Count; i++)

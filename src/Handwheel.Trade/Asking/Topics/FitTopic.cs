@@ -11,7 +11,7 @@ internal static class FitTopic
     [
         (["loose"], "H11", "c11"), (["running", "run"], "H8", "f7"), (["free"], "H9", "d9"), (["sliding", "slide", "slip"], "H7", "g6"),
         (["locating", "location", "snug", "size"], "H7", "h6"), (["push", "transition", "tap"], "H7", "k6"), (["light"], "H7", "n6"),
-        (["dowel"], "H7", "m6"), (["press", "interference", "tight"], "H7", "p6"), (["drive", "driving"], "H7", "s6"), (["force"], "H7", "u6"),
+        (["dowel"], "H7", "m6"), (["ream", "reamed", "reamer"], "H7", ""), (["press", "interference", "tight"], "H7", "p6"), (["drive", "driving"], "H7", "s6"), (["force"], "H7", "u6"),
     ];
 
     /// <summary>Works out the answers.</summary>
@@ -44,7 +44,7 @@ internal static class FitTopic
         {
             if (q.Has(words))
             {
-                r.Note($"'{words[0]}' was taken as {hole}/{shaft}.");
+                r.Note($"'{words[0]}' was taken as {hole}{(shaft.Length > 0 ? "/" + shaft : string.Empty)}.");
                 return (hole, shaft);
             }
         }

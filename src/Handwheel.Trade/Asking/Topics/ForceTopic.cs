@@ -27,7 +27,7 @@ internal static class ForceTopic
         var drilling = q.Has("drill", "drilling", "thrust");
         var turning = q.Has("turn", "turning", "lathe", "bore", "boring");
         var carbide = q.Has("carbide");
-        q.Has("end", "mill", "endmill", "milling", "hss", "cutter", "cut", "cutting", "slot", "dia", "diameter", "torque", "power", "force");
+        q.Has("end", "mill", "endmill", "milling", "hss", "cutter", "cut", "cutting", "slot", "slotting", "dia", "diameter", "torque", "power", "force");
         var named = q.Labelled(("deep", ["deep", "depth", "ap"]), ("wide", ["wide", "width", "ae", "stepover", "step-over"]), ("feed", ["feed", "tooth", "rev", "fz"]));
         var depth = named.TryGetValue("deep", out var d) ? q.Mm(d) : double.NaN;
         var width = named.TryGetValue("wide", out var w) ? q.Mm(w) : double.NaN;

@@ -24,8 +24,8 @@ internal static class GeometryTopics
         }
 
         var n = (int)sides;
-        var fromCorners = q.Has("corners", "corner", "bar", "round", "rod", "from", "inside", "stock", "points");
-        q.Has("across", "flats", "af", "flat", "polygon", "size");
+        var fromCorners = !SizeFirst(q) && q.Has("corners", "corner", "bar", "round", "rod", "from", "inside", "stock", "points");
+        q.Has("across", "flats", "af", "flat", "polygon", "size", "distance", "corners", "round", "from", "bar");
         var size = Question.Need(q.Length(), "the size across flats (or corners)");
         var flats = fromCorners ? Circles.FlatsFromCorners(n, size) : size;
         var (corners, side) = Circles.PolygonFromFlats(n, flats);
@@ -33,6 +33,20 @@ internal static class GeometryTopics
             .Add("across corners (corner circle)", corners, "mm", Plane, $"flats / cos(180/{N(n)}) = {r.L(corners)}")
             .Add("side", side, "mm", Plane, $"flats x tan(180/{N(n)}) = {r.L(side)}")
             .Add("depth of cut a flat, from the corner circle", (corners - flats) / 2, "mm", Plane, "(corners - flats) / 2");
+    }
+
+    // "3/4 hex", "8 mm square": the size is the shape's own, across flats.
+    private static bool SizeFirst(Question q)
+    {
+        for (var i = 1; i < q.Tokens.Count; i++)
+        {
+            if ((q.Tokens[i].Low is "hex" or "hexagon" or "square" or "octagon") && q.Tokens[i - 1] is { IsNumber: true })
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Radii.</summary>
@@ -86,6 +100,7 @@ internal static class GeometryTopics
         }
 
         var blocks = Question.Need(q.Length(), "the angle (or the height of the blocks)");
+        (length, blocks) = (Math.Max(length, blocks), Math.Min(length, blocks));
         r.Add("angle", Shapes.SineBarAngleDeg(length, blocks), "deg", Plane, "asin(blocks / L)");
     }
 
@@ -233,6 +248,11 @@ internal static class GeometryTopics
         var basis = new Basis("1 in = 25.4 mm exactly", Evidence.StandardFormula);
         r.Add("length", mm, "mm", basis, $"{N(mm / 25.4, 6)} in x 25.4 = {N(mm, 6)} mm");
         var near = Math.Round(mm / 25.4 * 64);
+        if (near < 1)
+        {
+            return;
+        }
+
         r.Say("nearest sixty-fourth", Drills.DrillTable.All.FirstOrDefault(d => d.Family == Drills.DrillFamily.Fraction && Math.Abs(d.DiameterMm - (near * 25.4 / 64)) < 1e-9)?.Name is { } name ? name + " in" : N(near) + "/64 in", basis, $"off by {N((near / 64) - (mm / 25.4), 5)} in");
     }
 

@@ -21,8 +21,19 @@ internal static class KeyTopic
 
         var flat = q.Has("flat", "rectangular");
         q.Has("shaft", "square", "keyway", "keyseat", "slot", "diameter", "dia", "bore", "hub", "size", "parallel", "metric", "inch");
-        var named = q.Labelled(("width", ["wide", "width"]));
-        var shaft = Question.Need(q.Length(), "the shaft's diameter");
+        var named = q.Labelled(("width", ["wide", "width"]), ("shaft", ["shaft"]), ("key", ["key"]));
+        if (named.Count > 0 && !named.ContainsKey("shaft") && named.TryGetValue("key", out var lone))
+        {
+            named.Remove("key");
+            lone.Used = false;
+        }
+
+        if (named.TryGetValue("key", out var wide))
+        {
+            named["width"] = wide;
+        }
+
+        var shaft = named.TryGetValue("shaft", out var s) ? q.Mm(s) : Question.Need(q.Length(), "the shaft's diameter");
         if (!q.Inch)
         {
             Metric(r, shaft);

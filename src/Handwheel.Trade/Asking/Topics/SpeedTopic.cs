@@ -21,7 +21,14 @@ internal static class SpeedTopic
         var metal = q.TakeMetal();
         var thread = operation == Operation.Tap ? ThreadFinder.Take(q) : null;
         q.Has("dia", "diameter", "cutter", "spindle", "speed", "speeds", "feed", "feeds", "bar", "round");
-        var diameter = thread?.MajorMm ?? Named(q) ?? Question.Need(q.Length(), "the diameter");
+        var size = thread?.MajorMm ?? Named(q) ?? q.Length();
+        if (size is null && speed is null && metal is not null)
+        {
+            Only(r, metal, operation, cutter);
+            return;
+        }
+
+        var diameter = Question.Need(size, "the diameter");
         if (speed is { } v)
         {
             r.Add("spindle speed", Speeds.Rpm(v, diameter), "rpm", Speeds.Basis, $"1000 v / (pi D) = 1000 x {N(v, 2)} / (pi x {N(diameter)}) = {N(Speeds.Rpm(v, diameter), 1)}");
@@ -43,6 +50,17 @@ internal static class SpeedTopic
         if (operation == Operation.Saw)
         {
             r.Caution("A slitting saw grabs: conventional cut, no backlash, work held right under the slot, start at the low end.");
+        }
+    }
+
+    private static void Only(ReplyBuilder r, Metal metal, Operation operation, CutterMaterial cutter)
+    {
+        var (range, basis) = SpeedTable.Of(metal, operation, cutter);
+        r.Add("cutting speed, start", range.LowMPerMin, "m/min", basis, "30 % either way", []).Add("cutting speed, most", range.HighMPerMin, "m/min", basis, "30 % either way", [])
+            .Note($"{operation}, {metal.Name}; say the diameter for the spindle speed.");
+        foreach (var caution in metal.Cautions)
+        {
+            r.Caution(caution);
         }
     }
 
@@ -82,7 +100,7 @@ internal static class SpeedTopic
             return q.Has("finish", "finishing", "fine") ? Operation.TurnFinish : Operation.TurnRough;
         }
 
-        q.Has("end", "mill", "endmill", "milling", "slot", "face", "facemill", "flycutter", "fly", "ball", "cutter", "slotdrill", "nose");
+        q.Has("end", "mill", "endmill", "milling", "slot", "slotting", "face", "facemill", "flycutter", "fly", "ball", "cutter", "slotdrill", "nose");
         return Operation.Mill;
     }
 
