@@ -54,7 +54,26 @@ public static class DialSheet
     }
 
     private static IReadOnlyList<IReadOnlyList<Block>> Divide(SheetParts parts, IReadOnlyList<Block> work, IReadOnlyDictionary<string, int> pages) =>
-        Paginator.Divide([.. OverviewBlocks.Of(parts, pages), .. work], SheetPage.FirstHeadTall(parts), SheetPage.HeadTall);
+        Paginator.Divide(Joined([.. OverviewBlocks.Of(parts, pages), .. work]), SheetPage.FirstHeadTall(parts), SheetPage.HeadTall);
+
+    // The overview's blocks before the first step run on as one, column under column.
+    private static IReadOnlyList<Block> Joined(IReadOnlyList<Block> blocks)
+    {
+        var joined = new List<Block>();
+        foreach (var block in blocks)
+        {
+            if (block.Columns == Columns.Overview && joined.Count > 0 && joined[^1].Columns == Columns.Overview)
+            {
+                joined[^1] = joined[^1].Then(block);
+            }
+            else
+            {
+                joined.Add(block);
+            }
+        }
+
+        return joined;
+    }
 
     private static IEnumerable<Block> Work(SheetParts parts)
     {
@@ -66,7 +85,7 @@ public static class DialSheet
             var scene = stage.Setup is { } setup ? new HoldingScene(parts.Plan.Job, parts.Plan.Shop, parts.Part, setup, parts.Stocks) : null;
             if (scene is not null)
             {
-                yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters) with { Breaks = false };
+                yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters);
             }
 
             if (!cutters)
@@ -76,11 +95,9 @@ public static class DialSheet
             }
 
             var moves = i < courses.Count ? Segment.Of(courses[i]) : new SortedDictionary<string, IReadOnlyList<Segment>>(StringComparer.Ordinal);
-            var fresh = i == 0;
             foreach (var block in StepBlocks.Of(parts, stage, scene, moves))
             {
-                yield return fresh ? block with { Breaks = true } : block;
-                fresh = false;
+                yield return block;
             }
         }
 

@@ -80,6 +80,25 @@ internal static class Bits
     public static Piece Heading(string title, string right = "") =>
         new($"<div class=\"hd\"><h2>{Markup.Escape(title)}</h2><span>{Markup.Escape(right)}</span></div>", 7.2);
 
+    /// <summary>A heading kept with the first piece under it.</summary>
+    /// <param name="heading">The heading.</param>
+    /// <param name="under">What stands under it.</param>
+    /// <returns>Pieces.</returns>
+    public static IReadOnlyList<Piece> Headed(Piece heading, IEnumerable<Piece> under)
+    {
+        var pieces = under.ToArray();
+        return pieces.Length == 0 ? [heading] : [new(heading.Boxed() + pieces[0].Boxed(), heading.Height + pieces[0].Height), .. pieces.Skip(1)];
+    }
+
+    /// <summary>Pieces kept together as one where that is not too tall.</summary>
+    /// <param name="pieces">The pieces.</param>
+    /// <returns>One piece, or all.</returns>
+    public static IReadOnlyList<Piece> Together(IReadOnlyList<Piece> pieces)
+    {
+        var tall = pieces.Sum(p => p.Height);
+        return tall < 100 ? [new(string.Concat(pieces.Select(p => p.Boxed())), tall)] : pieces;
+    }
+
     /// <summary>A paragraph of text.</summary>
     /// <param name="text">The text.</param>
     /// <param name="width">Width it fills.</param>

@@ -45,6 +45,13 @@ internal sealed record Block
     /// <summary>Its whole height.</summary>
     public double Height => (Head?.Height ?? 0) + Math.Max(Left.Sum(p => p.Height), Right.Sum(p => p.Height)) + Paginator.Gap;
 
+    /// <summary>Two blocks as one, column under column, so that neither waits for the other's.</summary>
+    /// <param name="next">The block that follows.</param>
+    /// <returns>Both.</returns>
+    public Block Then(Block next) => this with { Left = [.. Left, Space, .. next.Left], Right = [.. Right, Space, .. next.Right] };
+
+    private static Piece Space { get; } = new(string.Empty, Paginator.Gap);
+
     /// <summary>Its markup.</summary>
     /// <returns>Markup.</returns>
     public string Html()

@@ -54,9 +54,9 @@ internal static class CutterBlocks
     public static Block Of(SheetParts parts)
     {
         var unit = parts.Numbers.Unit.Symbol();
-        List<Piece> left = [Bits.Heading("cutters", $"{unit}; write the true size in: readings that rest on it move with it"), new("<div class=\"cu hdr\"><span></span><span></span><span>cutter</span><span>true size</span><span>measured</span><span>rpm</span><span>out</span><span>steps</span></div>", 3.8)];
+        List<Piece> left = [new("<div class=\"cu hdr\"><span></span><span></span><span>cutter</span><span>true size</span><span>measured</span><span>rpm</span><span>out</span><span>steps</span></div>", 3.8)];
         left.AddRange(Used(parts.Plan).Select(u => Row(parts, u)));
-        return new() { Columns = Columns.Overview, Left = left, Right = Handwheels(parts) };
+        return new() { Columns = Columns.Overview, Left = Bits.Together(Bits.Headed(Bits.Heading("cutters", $"{unit}; write the true size in: readings that rest on it move with it"), Bits.Headed(left[0], left.Skip(1)))), Right = Bits.Together(Bits.Headed(Bits.Heading("your handwheels"), Handwheels(parts))) };
     }
 
     /// <summary>A cutter in a few words.</summary>
@@ -106,7 +106,7 @@ internal static class CutterBlocks
     private static List<Piece> Handwheels(SheetParts parts)
     {
         var shop = parts.Plan.Shop;
-        var pieces = new List<Piece> { Bits.Heading("your handwheels"), new("<div class=\"hw hdr\"><span></span><span>one turn</span><span>clockwise</span><span>and the cutter goes</span></div>", 3.8) };
+        var pieces = new List<Piece> { new("<div class=\"hw hdr\"><span></span><span>one turn</span><span>clockwise</span><span>and the cutter goes</span></div>", 3.8) };
         if (shop.Mill is { } mill)
         {
             pieces.Add(Wheel(parts, "X", mill.X, "to the right", "to the left"));

@@ -18,8 +18,8 @@ internal static class HoldingBlocks
     public static Block Of(SheetParts parts, PlanStage stage, HoldingScene scene, bool first)
     {
         var name = stage.Stage.Name;
-        var (picture, says) = HoldingPicture.Draw(scene, name, stage.Steps.Count > 0 ? stage.Steps[0].Step.Id : string.Empty, Block.OverviewLeft, 104);
-        var right = new List<Piece> { Bits.Heading(first ? "stock and set-up" : "set-up") };
+        var (picture, says) = HoldingPicture.Draw(scene, name, stage.Steps.Count > 0 ? stage.Steps[0].Step.Id : string.Empty, Block.OverviewLeft, 98);
+        var right = new List<Piece>();
         if (first)
         {
             right.Add(Sentence(Stock(parts), Block.OverviewRight));
@@ -35,10 +35,9 @@ internal static class HoldingBlocks
         return new()
         {
             Under = $"holding {name}",
-            Breaks = false,
             Columns = Columns.Overview,
-            Left = [Bits.Heading(first ? $"stock and holding {name}" : $"holding {name}", says), new(picture.ToString(), picture.Height + 1)],
-            Right = right,
+            Left = Bits.Headed(Bits.Heading(first ? $"stock and holding {name}" : $"holding {name}", says), [new(picture.ToString(), picture.Height + 1)]),
+            Right = Bits.Headed(Bits.Heading(first ? "stock and set-up" : "set-up"), right),
         };
     }
 

@@ -30,8 +30,8 @@ internal static class OverviewBlocks
         yield return new()
         {
             Columns = Columns.Overview,
-            Left = [Bits.Heading("drawing", says), new(picture.ToString(), picture.Height + 1)],
-            Right = [Bits.Heading("order of work", "sheet"), .. parts.Plan.Stages.SelectMany(s => Order(parts, s, pages))],
+            Left = Bits.Headed(Bits.Heading("drawing", says), [new(picture.ToString(), picture.Height + 1)]),
+            Right = Bits.Headed(Bits.Heading("order of work", "sheet"), parts.Plan.Stages.SelectMany(s => Order(parts, s, pages))),
         };
     }
 

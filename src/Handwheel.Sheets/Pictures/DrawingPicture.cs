@@ -18,7 +18,7 @@ internal sealed class DrawingPicture
     private readonly ViewFrame _plan;
     private readonly ViewFrame _cut;
     private readonly double _cutY;
-    private readonly IReadOnlyList<(SizeLabel Label, Point2 Centre, double Rim)> _labels;
+    private readonly IReadOnlyList<(SizeLabel Label, Point2 Centre, double Rim, string Name)> _labels;
 
     private DrawingPicture(Job job, PartColumns part, SheetNumbers numbers, double width, double roomTall)
     {
@@ -144,7 +144,7 @@ internal sealed class DrawingPicture
         Marks.Beside(_svg, [.. levels.Select(z => (_cut.Y(z), EndAt(z), Signed(z), false))], right + 9, right: true, 8.2, _cut.Top - 4, _cut.Y(_part.Low) + 5);
         Heights(left);
         var low2 = _cut.Y(_part.Low);
-        Marks.Below(_svg, [.. Ordinates().Select(x => (_cut.X(x), low2 + 1, Signed(x), false))], low2 + 8.5, 8.2, 0, _svg.Width);
+        Marks.Below(_svg, [.. Ordinates().Select(x => (_cut.X(x), low2 + 1, Signed(x), false))], low2 + 8.5, 8.2, 4, _svg.Width);
         _svg.Text(0, low2 + 8.5, "X", 8.6, "axis");
         _svg.Text(right + 9, _cut.Top - 6, "Z", 8.6, "axis");
         _svg.Text(0, _cut.Top - 6.5, "A\u2013A, cut through and seen from the front", 7.6, "say");
@@ -209,15 +209,16 @@ internal sealed class DrawingPicture
         var at = Spread.Along([.. mine.Select(l => _plan.Y(l.Centre.Y) + (l.Rim * _plan.Scale * (l.Label.Name.Contains("deep", StringComparison.Ordinal) || l.Label.Name.Contains("through", StringComparison.Ordinal) ? 0.7 : -0.7)))], [.. mine.Select(_ => LabelTall)], 3, _cut.Top - 9);
         for (var i = 0; i < mine.Length; i++)
         {
-            var (label, centre, rim) = mine[i];
+            var (label, centre, _, _) = mine[i];
             var x = left ? 0 : _svg.Width - RightWide + 1;
             var edge = left ? label.ValueWidth + 0.6 : x - 0.6;
             var (cx, cy) = (_plan.X(centre.X), _plan.Y(centre.Y));
             label.Draw(_svg, x, at[i]);
             _svg.Text(x, at[i] + 3.6, label.Name, 7.4, "say");
             _svg.Line(left ? 0 : x - 0.6, at[i] + 0.9, left ? edge : x + label.ValueWidth, at[i] + 0.9, "dim");
-            var angle = Math.Atan2(at[i] + 0.9 - cy, edge - cx);
-            var (tipX, tipY) = (cx + (rim * _plan.Scale * Math.Cos(angle)), cy + (rim * _plan.Scale * Math.Sin(angle)));
+            var tip = PartEdges.Lines(_part, mine[i].Name).Select(_plan.At).OrderBy(p => ((p.X - edge) * (p.X - edge)) + ((p.Y - at[i]) * (p.Y - at[i]))).FirstOrDefault(new Point2(cx, cy));
+            var (tipX, tipY) = (tip.X, tip.Y);
+            var angle = Math.Atan2(at[i] + 0.9 - tipY, edge - tipX);
             _svg.Line(edge, at[i] + 0.9, tipX, tipY, "dim");
             _svg.Head(tipX, tipY, angle + Math.PI, 1.8, "dimhead");
         }

@@ -10,20 +10,20 @@ internal static class FeatureLabels
     /// <summary>The labels of the features drawn from above.</summary>
     /// <param name="drawing">The drawing.</param>
     /// <param name="numbers">How the sheet prints.</param>
-    /// <returns>Label, centre pointed at, and how far its rim is from there.</returns>
-    public static IReadOnlyList<(SizeLabel Label, Point2 Centre, double Rim)> Of(Drawing drawing, SheetNumbers numbers)
+    /// <returns>Label, centre, how far its rim is from there, and the feature's name.</returns>
+    public static IReadOnlyList<(SizeLabel Label, Point2 Centre, double Rim, string Name)> Of(Drawing drawing, SheetNumbers numbers)
     {
-        var labels = new List<(SizeLabel, Point2, double)>();
+        var labels = new List<(SizeLabel, Point2, double, string)>();
         foreach (var feature in drawing.Features.Where(f => f.View == View.Top))
         {
             if (Label(drawing, feature, numbers) is var (label, rim))
             {
-                labels.Add((label, feature.Centre, rim));
+                labels.Add((label, feature.Centre, rim, feature.Name));
             }
 
             if (feature.Shape is RingShape ring)
             {
-                labels.Add((SizeLabel.Of(numbers, ring.Bore, stated: false, "round", feature.Name + ", inside"), feature.Centre, ring.Bore.Middle / 2));
+                labels.Add((SizeLabel.Of(numbers, ring.Bore, stated: false, "round", feature.Name + ", inside"), feature.Centre, ring.Bore.Middle / 2, feature.Name));
             }
         }
 

@@ -80,6 +80,12 @@ internal sealed class HeightMap
     /// <returns>Closed loops.</returns>
     public IReadOnlyList<IReadOnlyList<Point2>> Above(double divide) => Contours.Of(Box, Wide, Tall, p => _top(p) >= divide, (i, j) => _heights[i, j] >= divide);
 
+    /// <summary>The edge of the metal for which something else holds too.</summary>
+    /// <param name="holds">What must hold at a place.</param>
+    /// <returns>Closed loops.</returns>
+    public IReadOnlyList<IReadOnlyList<Point2>> Where(Func<Point2, bool> holds) =>
+        Contours.Of(Box, Wide, Tall, p => holds(p) && _top(p).HasValue, (i, j) => _heights[i, j].HasValue && holds(Place(i, j)));
+
     /// <summary>The edge of what another map no longer has.</summary>
     /// <param name="after">The same place afterwards, same grid.</param>
     /// <returns>Closed loops.</returns>

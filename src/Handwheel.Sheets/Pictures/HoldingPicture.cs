@@ -14,11 +14,14 @@ internal sealed class HoldingPicture
     private readonly ViewFrame _plan;
     private readonly ViewFrame _front;
     private readonly string _step;
+    private readonly bool _raw;
+    private readonly (Box2 Plan, double Low, double High) _stock;
 
     private HoldingPicture(HoldingScene scene, string name, string firstStep, double width, double mostTall)
     {
         (_scene, _step, Name) = (scene, firstStep, name);
-        var stock = scene.StockBox;
+        var stock = _stock = Now(scene, firstStep);
+        _raw = Math.Abs(stock.High - scene.StockBox.High) < 1e-6;
         var holds = Near().ToArray();
         var plan = holds.Aggregate(stock.Plan, (box, f) => box.With(Plan(f))).Grown(4);
         var low = Math.Min(stock.Low, Under().Append(stock.Low).Min()) - 3;
@@ -47,6 +50,37 @@ internal sealed class HoldingPicture
         return (picture._svg, $"{(scene.Numbers.Unit == Quantities.LengthUnit.Inch ? "in" : "mm")}, {ViewFrame.Says(picture._plan.Scale)}; you stand at the bottom edge");
     }
 
+    // The stock as it stands when it is clamped here: what was cut away before is not there to be held or touched.
+    private static (Box2 Plan, double Low, double High) Now(HoldingScene scene, string firstStep)
+    {
+        var bare = scene.StockBox;
+        var box = bare.Plan.Grown(0.01 * Math.Max(bare.Plan.Wide, bare.Plan.Tall));
+        var map = new HeightMap(box, 90, Math.Clamp((int)(90 * box.Tall / box.Wide), 20, 120), scene.Before(firstStep, 0));
+        var places = new List<Point2>();
+        var high = double.NegativeInfinity;
+        for (var i = 0; i <= map.Wide; i++)
+        {
+            for (var j = 0; j <= map.Tall; j++)
+            {
+                if (map[i, j] is { } top)
+                {
+                    places.Add(map.Place(i, j));
+                    high = Math.Max(high, top);
+                }
+            }
+        }
+
+        if (places.Count == 0)
+        {
+            return bare;
+        }
+
+        // The grid finds the ends to its squares; an end that may be the bare stock's is taken to be.
+        var (found, near) = (Box2.Around(places), 1.5 * Math.Max(box.Wide / map.Wide, box.Tall / map.Tall));
+        double End(double at, double whole) => Math.Abs(at - whole) < near ? whole : at;
+        return (new(End(found.Left, bare.Plan.Left), End(found.Low, bare.Plan.Low), End(found.Right, bare.Plan.Right), End(found.High, bare.Plan.High)), bare.Low, high);
+    }
+
     private static Box2 Plan(FixtureFacts fixture) => fixture.Across > 0
         ? new(fixture.Least.X - (fixture.Across / 2), fixture.Least.Y - (fixture.Across / 2), fixture.Least.X + (fixture.Across / 2), fixture.Least.Y + (fixture.Across / 2))
         : new(fixture.Least.X, fixture.Least.Y, fixture.Most.X, fixture.Most.Y);
@@ -55,7 +89,7 @@ internal sealed class HoldingPicture
 
     private IEnumerable<FixtureFacts> Near() => _scene.Setup.Fixtures.Where(f => f.Holds || f.Name.Contains("jaw", StringComparison.Ordinal) || f.Name.Contains("clamp", StringComparison.Ordinal));
 
-    private IEnumerable<double> Under() => _scene.Setup.Fixtures.Where(f => !Wide(f)).Select(f => f.Most.Z).Where(z => z <= _scene.StockBox.High);
+    private IEnumerable<double> Under() => _scene.Setup.Fixtures.Where(f => !Wide(f)).Select(f => f.Most.Z).Where(z => z <= _stock.High);
 
     private void FromAbove()
     {
@@ -67,7 +101,7 @@ internal sealed class HoldingPicture
         }
 
         var top = _scene.Before(_step, 0);
-        var box = _scene.StockBox.Plan.Grown(1);
+        var box = _stock.Plan.Grown(1);
         var wide = Math.Clamp((int)(box.Wide * _plan.Scale / 0.8), 20, 90);
         var map = new HeightMap(box, wide, Math.Clamp((int)(wide * box.Tall / box.Wide), 10, 90), top);
         _svg.Path(_plan.Data(map.Above(-1e9)), "tint0 stockline");
@@ -78,7 +112,7 @@ internal sealed class HoldingPicture
         Marks.Zero(_svg, _plan.X(0), _plan.Y(0));
         var n = _scene.Numbers;
         var foot = _plan.Top + _plan.Tall;
-        var stock = _scene.StockBox.Plan;
+        var stock = _stock.Plan;
         List<(double X, double Top, string Text, bool Strong)> xs = [(_plan.X(stock.Left), foot - 2, n.Reading(Axis.X, stock.Left), false), (_plan.X(0), foot - 2, n.Reading(Axis.X, 0), true), (_plan.X(stock.Right), foot - 2, n.Reading(Axis.X, stock.Right), false)];
         xs.AddRange(Centres().Select(c => (_plan.X(c), foot - 2, n.Reading(Axis.X, c), false)));
         Marks.Below(_svg, [.. xs.DistinctBy(x => x.Text).OrderBy(x => x.X)], foot + 6, 8.6, 6, _svg.Width - 2);
@@ -115,7 +149,7 @@ internal sealed class HoldingPicture
             names.Add((_plan.Y((box.Low + box.High) / 2), _plan.X(box.Right) - 1, fixture.Name, false));
         }
 
-        var stock = _scene.StockBox.Plan;
+        var stock = _stock.Plan;
         names.Add((_plan.Y((stock.Low + stock.High) / 2), _plan.X(stock.Right) - 1.5, "stock", false));
         Labelled(names, _plan.Left + _plan.Wide + 3.5, _plan.Top, _plan.Top + _plan.Tall);
     }
@@ -154,7 +188,7 @@ internal sealed class HoldingPicture
     private void Stock()
     {
         // Jaws hide the stock from the front: its outline is drawn whole, dashed where they stand before it.
-        var (plan, low, _) = _scene.StockBox;
+        var (plan, low, _) = _stock;
         var tops = Silhouette().ToArray();
         var outline = new List<Point2> { new(plan.Left, low) };
         outline.AddRange(tops);
@@ -166,7 +200,7 @@ internal sealed class HoldingPicture
 
     private IEnumerable<Point2> Silhouette()
     {
-        var (plan, low, _) = _scene.StockBox;
+        var (plan, low, _) = _stock;
         var top = _scene.Before(_step, 0);
         const int Across = 120;
         double? last = null;
@@ -200,8 +234,8 @@ internal sealed class HoldingPicture
 
     private void Heights()
     {
-        var stock = _scene.StockBox;
-        List<(double Z, double X, string Name)> levels = [(stock.High, stock.Plan.Left, "raw top"), (_scene.PartBox.Low, _scene.PartBox.Plan.Left, "lowest of the part"), (stock.Low, stock.Plan.Left, "stock rests"), (0, 0, "zero")];
+        var stock = _stock;
+        List<(double Z, double X, string Name)> levels = [(stock.High, stock.Plan.Left, _raw ? "raw top" : "stock\u2019s top"), (_scene.PartBox.Low, _scene.PartBox.Plan.Left, "lowest of the part"), (stock.Low, stock.Plan.Left, "stock rests"), (0, 0, "zero")];
         levels.AddRange(_scene.Setup.Fixtures.Where(f => !Wide(f) && f.Most.Z >= _front.World.Low).Select(f => (f.Most.Z, f.Least.X - (f.Across / 2), "top of " + f.Name)));
         var shown = levels.OrderByDescending(l => l.Z).GroupBy(l => Math.Round(l.Z, 4)).Select(g => (Z: g.Key, g.First().X, Name: string.Join(", ", g.Select(l => l.Name).Distinct()))).ToArray();
         var n = _scene.Numbers;

@@ -34,6 +34,25 @@ internal sealed record PartEdges(IReadOnlyList<IReadOnlyList<Point2>> Seen, IRea
         return new(seen, hidden);
     }
 
+    /// <summary>The places of one feature's own lines that a drawing shows, seen or hidden.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="name">The feature's name.</param>
+    /// <returns>Places, part frame; none where nothing of it shows.</returns>
+    public static IEnumerable<Point2> Lines(PartColumns part, string name)
+    {
+        var seen = new List<IReadOnlyList<Point2>>();
+        var hidden = new List<IReadOnlyList<Point2>>();
+        foreach (var (feature, loops) in part.Features.Where(f => string.Equals(f.Feature.Name, name, StringComparison.Ordinal)))
+        {
+            foreach (var run in Runs(feature, loops))
+            {
+                Sort(part, fromBelow: false, run, seen, hidden);
+            }
+        }
+
+        return seen.Count > 0 ? seen.SelectMany(r => r) : hidden.SelectMany(r => r);
+    }
+
     private static IEnumerable<IReadOnlyList<Point2>> Runs(Feature feature, IReadOnlyList<IReadOnlyList<Point2>> loops)
     {
         if (feature.View == View.Top)

@@ -19,6 +19,7 @@ internal sealed class StepPicture
     private readonly ViewFrame _frame;
     private readonly IReadOnlyList<string> _words;
     private readonly string _clip;
+    private bool _under;
 
     private StepPicture(HoldingScene scene, string step, int number, double theta, IReadOnlyList<Segment> moves, double width, double mostTall)
     {
@@ -81,11 +82,17 @@ internal sealed class StepPicture
             _svg.Text(0, 3 + (4 * i), _words[i], 8, i == 0 ? "sayt" : "say");
         }
 
+        if (_under)
+        {
+            _svg.Height += 4;
+            _svg.Text(0, _svg.Height - 1, "hatched: cut under the top", 7.4, "say");
+        }
+
         if (others.Length > 0)
         {
-            var list = string.Join(", ", others.Skip(1).Take(6).Select(t => Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, t))));
+            var list = string.Join(", ", others.Skip(1).Take(5).Select(t => Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, t))));
             _svg.Height += 4;
-            _svg.Text(0, _svg.Height - 1, $"and so at T {list}{(others.Length > 7 ? " and on" : string.Empty)}", 7.4, "say");
+            _svg.Text(0, _svg.Height - 1, $"and so at T {list}{(others.Length > 6 ? " and on" : string.Empty)}", 7.4, "say");
         }
     }
 
@@ -119,9 +126,8 @@ internal sealed class StepPicture
     private Box2 World()
     {
         var stock = _scene.AtTheta(_scene.StockBox.Plan, _theta);
-        var near = Math.Max(4, Math.Min(_radius * 2.2, 0.35 * Math.Max(stock.Wide, stock.Tall)));
         var places = _moves.Where(m => m.Cuts).SelectMany(m => new[] { Plan(m.From), Plan(m.To) }).ToArray();
-        var focus = places.Length == 0 ? stock : Box2.Around(places).Grown(_radius + 1).Shared(stock.Grown(near));
+        var focus = places.Length == 0 ? stock : Box2.Around(places).Grown(_radius > 12 ? 3 : _radius + 1).Shared(stock.Grown((2.2 * _radius) + 6));
         return stock.With(focus).Grown(1.2);
     }
 
@@ -140,10 +146,34 @@ internal sealed class StepPicture
         }
 
         var after = new HeightMap(_frame.World, wide, tall, _scene.After(_step, _theta));
-        var taken = before.Taken(after).Select(l => (IReadOnlyList<Point2>)[.. l.Select(_frame.At)]).ToArray();
-        _svg.Path(Hatch.Data(taken, 1.05), "hatch");
-        _svg.Path(string.Concat(taken.Select(l => Svg.Data(l, close: true))), "taken");
+        var taken = OnPaper(before.Taken(after));
+        if (taken.Count > 0)
+        {
+            _svg.Path(Hatch.Data(taken, 1.05), "hatch");
+            _svg.Path(string.Concat(taken.Select(l => Svg.Data(l, close: true))), "taken");
+        }
+        else
+        {
+            // What is cut lies under metal: hatched the other way, and said so.
+            var under = OnPaper(before.Where(p => Swept(p)));
+            _svg.Path(Hatch.Data(under, 1.3, falling: true), "hatch");
+            _svg.Path(string.Concat(under.Select(l => Svg.Data(l, close: true))), "under");
+            _under = under.Count > 0;
+        }
+
         Figures(before, levels);
+    }
+
+    private IReadOnlyList<IReadOnlyList<Point2>> OnPaper(IReadOnlyList<IReadOnlyList<Point2>> loops) => [.. loops.Select(l => (IReadOnlyList<Point2>)[.. l.Select(_frame.At)])];
+
+    private bool Swept(Point2 p) => _moves.Any(m => m.Cuts && !m.Turns && FromLine(p, Plan(m.From), Plan(m.To)) < _radius);
+
+    private static double FromLine(Point2 p, Point2 a, Point2 b)
+    {
+        var (dx, dy) = (b.X - a.X, b.Y - a.Y);
+        var length = (dx * dx) + (dy * dy);
+        var share = length < 1e-12 ? 0 : Math.Clamp((((p.X - a.X) * dx) + ((p.Y - a.Y) * dy)) / length, 0, 1);
+        return Away(p, new(a.X + (share * dx), a.Y + (share * dy)));
     }
 
     private void Figures(HeightMap before, IReadOnlyList<(double Level, double Divide)> levels)
@@ -158,9 +188,10 @@ internal sealed class StepPicture
             high = divide;
             if (middle is var (at, room) && room * squareOnPaper > 1.1)
             {
-                var text = Markup.TrueMinus(_scene.Numbers.Short(level, 2));
-                var p = _frame.At(at);
+                var text = Markup.TrueMinus(_scene.Numbers.Short(level, _scene.Numbers.Unit == Quantities.LengthUnit.Inch ? 3 : 2));
                 var wide = TextMeasure.Width(text, Face.Figure, 6.6);
+                var p = _frame.At(at);
+                p = p with { X = Math.Clamp(p.X, _frame.Left + (wide / 2) + 0.4, _frame.Left + _frame.Wide - (wide / 2) - 0.4) };
                 _svg.Rect(p.X - (wide / 2) - 0.3, p.Y - 1.35, wide + 0.6, 2.7, "label");
                 _svg.Text(p.X, p.Y + 0.85, text, 6.6, "fig", "middle");
             }
