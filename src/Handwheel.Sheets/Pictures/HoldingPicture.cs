@@ -114,13 +114,18 @@ internal sealed class HoldingPicture
         var foot = _plan.Top + _plan.Tall;
         var stock = _stock.Plan;
         List<(double X, double Top, string Text, bool Strong)> xs = [(_plan.X(stock.Left), foot - 2, n.Reading(Axis.X, stock.Left), false), (_plan.X(0), foot - 2, n.Reading(Axis.X, 0), true), (_plan.X(stock.Right), foot - 2, n.Reading(Axis.X, stock.Right), false)];
+        // An end that was cut is found to the picture's squares only: it is drawn, and no reading is printed for it.
+        xs.RemoveAll(x => (x.Text == n.Reading(Axis.X, stock.Left) && !IsBare(stock.Left, b => b.Left)) || (x.Text == n.Reading(Axis.X, stock.Right) && !IsBare(stock.Right, b => b.Right)));
         xs.AddRange(Centres().Select(c => (_plan.X(c), foot - 2, n.Reading(Axis.X, c), false)));
         Marks.Below(_svg, [.. xs.DistinctBy(x => x.Text).OrderBy(x => x.X)], foot + 6, 8.6, 6, _svg.Width - 2);
         _svg.Text(0, foot + 6, "X", 10, "axis");
         List<(double Y, double End, string Text, bool Strong)> ys = [(_plan.Y(0), _plan.Left - 1, n.Reading(Axis.Y, 0), true), (_plan.Y(stock.Low), _plan.Left - 1, n.Reading(Axis.Y, stock.Low), false), (_plan.Y(stock.High), _plan.Left - 1, n.Reading(Axis.Y, stock.High), false)];
+        ys.RemoveAll(y => (y.Text == n.Reading(Axis.Y, stock.Low) && !IsBare(stock.Low, b => b.Low)) || (y.Text == n.Reading(Axis.Y, stock.High) && !IsBare(stock.High, b => b.High)));
         Marks.Beside(_svg, [.. ys.DistinctBy(y => y.Text)], _plan.Left - 3.6, right: false, 8.6, _plan.Top, foot);
         _svg.Text(0, _plan.Top + 4, "Y", 10, "axis");
     }
+
+    private bool IsBare(double end, Func<Box2, double> of) => Math.Abs(end - of(_scene.StockBox.Plan)) < 1e-9;
 
     private IEnumerable<double> Centres() => _scene.Part.Features.Where(f => f.Feature is { IsCut: true, View: Jobs.Drawings.View.Top }).Select(f =>
     {
