@@ -12,18 +12,16 @@ internal static class MeasurePiece
     /// <returns>A piece.</returns>
     public static Piece Of(MeasureLine line, SheetNumbers numbers)
     {
-        var unit = numbers.Unit;
         var expect = $"expect <b class=\"n\">{Markup.Figures(numbers.Length(line.Expected))}</b>";
         var limits = line.Limits is { } l ? $"; allowed {Markup.Figures(numbers.Length(l.Lower))} to {Markup.Figures(numbers.Length(l.Upper))}" : string.Empty;
         var with = line.With.Length > 0 ? $"<br>with {Markup.Escape(line.With)}" : string.Empty;
         var remark = line.Remark.Length > 0 ? $"<br>{Markup.Escape(line.Remark)}" : string.Empty;
         var says = $"{line.Size} measures; expect {numbers.Length(line.Expected)} {(line.Limits is null ? string.Empty : "allowed 00.000 to 00.000")}";
-        var width = line.Strip.Count > 0 ? 34.0 : 80;
+        var width = line.Strip.Count > 0 ? 31.0 : 78;
         var lines = TextMeasure.Lines(says, Face.Plain, 8, width) + (with.Length > 0 ? TextMeasure.Lines("with " + line.With, Face.Plain, 8, width) : 0) + (remark.Length > 0 ? TextMeasure.Lines(line.Remark, Face.Plain, 8, width) : 0);
         var strip = Strip(line, numbers);
         var html = $"<div class=\"me\"><span class=\"c0\">{Bits.Box}</span><span class=\"mw\" style=\"width:{Markup.Number(width)}mm\"><b>{Markup.Escape(line.Size)}</b> measures; {expect}{limits}{with}{remark}</span><b class=\"mb\"></b>{strip}</div>";
-        _ = unit;
-        return new(html, Math.Max(line.Strip.Count > 0 ? 13 : 11, (lines * 3.7) + 2));
+        return new(html, Math.Max(line.Strip.Count > 0 ? 13 : 11, ((lines + (line.Strip.Count > 0 ? 1 : 0)) * 3.75) + 1.6));
     }
 
     private static string Strip(MeasureLine line, SheetNumbers numbers)

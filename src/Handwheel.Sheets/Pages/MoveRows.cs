@@ -47,22 +47,34 @@ internal sealed class MoveRows
 
     private IEnumerable<Piece> Move(MoveLine move, bool inBracket)
     {
-        var axis = move.Axis;
-        var along = move.Along is { } other ? $" and {other}" : string.Empty;
-        var locks = move.Lock.Count > 0 ? "lock " + string.Join(' ', move.Lock.Select(a => a.ToString())) : string.Empty;
-        var turning = Turning(move);
-        var remark = string.Join("; ", new[] { turning, locks, move.Remark }.Where(r => r.Length > 0));
-        var box = inBracket ? string.Empty : Bits.Box;
-        var room = move.ReadBack ? 10 : 21.5;
-        var beside = TextMeasure.Lines(remark, Face.Plain, 7.2, room) <= 2 && TextMeasure.Width(remark, Face.Plain, 7.2) < 2 * room * 0.92;
+        const double Room = 14.8;
+        var remark = Remark(move);
+        var beside = remark.Length == 0 || (!move.ReadBack && TextMeasure.Lines(remark, Face.Plain, 7.2, Room) <= 2);
         var cell = (beside ? $"<em>{Text(remark)}</em>" : string.Empty) + (move.ReadBack ? "<b class=\"rb\">reads</b>" : string.Empty);
-        var html = $"<div class=\"mv{(move.Cutting ? " cut" : string.Empty)}\"><span class=\"c0\">{box}</span><span class=\"c1\">{Bits.Count(move.Number)}</span><span class=\"c2\">{axis}{along}</span><span class=\"c3 n\">{Markup.Figures(_numbers.Reading(axis, move.From))}</span><span class=\"c4\">{Bits.Symbol(move.Cutting ? "gocut" : "go", 4.4, 2.5)}</span><span class=\"c5 n\">{Markup.Figures(_numbers.Reading(axis, move.To))}</span><span class=\"c6\">{Text(Arrive(move.Arrive))}</span><span class=\"c7\">{Bits.Symbol(move.CrankClockwise ? "cw" : "ccw", 5, 4.4)}</span><span class=\"c8\">{(move.CrankClockwise ? "clockwise" : "counter")}<br>{Turns(move)}</span><span class=\"c9{(move.Pace > 0 ? " n" : string.Empty)}\">{(move.Pace > 0 ? Markup.Figures(Bits.Fixed(move.Pace, 1)) : "free")}</span><span class=\"c10\">{cell}</span></div>";
+        var html = $"<div class=\"mv{(move.Cutting ? " cut" : string.Empty)}\"><span class=\"c0\">{(inBracket ? string.Empty : Bits.Box)}</span>{Readings(move)}{Crank(move)}<span class=\"c10\">{cell}</span></div>";
         yield return new(html, RowTall);
         if (!beside)
         {
             yield return Under(remark);
         }
     }
+
+    private static string Remark(MoveLine move)
+    {
+        var locks = move.Lock.Count > 0 ? "lock " + string.Join(' ', move.Lock.Select(a => a.ToString())) : string.Empty;
+        return string.Join("; ", new[] { Turning(move), locks, move.Remark }.Where(r => r.Length > 0));
+    }
+
+    private string Readings(MoveLine move)
+    {
+        var along = move.Along is { } other ? $" and {other}" : string.Empty;
+        var to = _numbers.Reading(move.Axis, move.To);
+        var small = Markup.TrueMinus(to).Length > 7 ? " s" : string.Empty;
+        return $"<span class=\"c1\">{Bits.Count(move.Number)}</span><span class=\"c2\">{move.Axis}{along}</span><span class=\"c3 n\">{Markup.Figures(_numbers.Reading(move.Axis, move.From))}</span><span class=\"c4\">{Bits.Symbol(move.Cutting ? "gocut" : "go", 4.4, 2.5)}</span><span class=\"c5 n{small}\">{Markup.Figures(to)}</span><span class=\"c6\">{Text(Arrive(move.Arrive))}</span>";
+    }
+
+    private string Crank(MoveLine move) =>
+        $"<span class=\"c7\">{Bits.Symbol(move.CrankClockwise ? "cw" : "ccw", 5, 4.4)}</span><span class=\"c8\">{(move.CrankClockwise ? "clockwise" : "counter")}<br>{Turns(move)}</span><span class=\"c9{(move.Pace > 0 ? " n" : string.Empty)}\">{(move.Pace > 0 ? Markup.Figures(Bits.Fixed(move.Pace, 1)) : "free")}</span>";
 
     private static string Arrive(string arrive) => arrive.Replace("from -", "from \u2212", StringComparison.Ordinal);
 
@@ -123,9 +135,10 @@ internal sealed class MoveRows
     private Piece TouchOff(TouchOffLine line)
     {
         var says = line.Remark.Length > 0 ? $"{line.Says}; {line.Remark}" : line.Says;
+        var set = _numbers.Reading(line.TouchOff.Axis, line.TouchOff.SetTo);
         var lines = TextMeasure.Lines(says, Face.Plain, 7.8, 51);
         return new(
-            $"<div class=\"mv set\"><span class=\"c0\">{Bits.Box}</span><span class=\"c1\"></span><span class=\"c2\">{line.TouchOff.Axis}</span><span class=\"c34\">touch off, set</span><span class=\"c5 n\"><b class=\"fr\">{Markup.Figures(_numbers.Reading(line.TouchOff.Axis, line.TouchOff.SetTo))}</b></span><span class=\"cs\">{Text(says)}</span></div>",
+            $"<div class=\"mv set\"><span class=\"c0\">{Bits.Box}</span><span class=\"c1\"></span><span class=\"c2\">{line.TouchOff.Axis}</span><span class=\"c34\">touch off, set</span><span class=\"c5 n{(Markup.TrueMinus(set).Length > 7 ? " s" : string.Empty)}\"><b class=\"fr\">{Markup.Figures(set)}</b></span><span class=\"cs\">{Text(says)}</span></div>",
             Math.Max(6.4, (lines * 3.5) + 1.2));
     }
 

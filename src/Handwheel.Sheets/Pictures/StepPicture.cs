@@ -90,9 +90,9 @@ internal sealed class StepPicture
 
         if (others.Length > 0)
         {
-            var list = string.Join(", ", others.Skip(1).Take(5).Select(t => Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, t))));
+            var list = string.Join(", ", others.Skip(1).Take(4).Select(t => Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, t))));
             _svg.Height += 4;
-            _svg.Text(0, _svg.Height - 1, $"and so at T {list}{(others.Length > 6 ? " and on" : string.Empty)}", 7.4, "say");
+            _svg.Text(0, _svg.Height - 1, $"and so at T {list}{(others.Length > 5 ? " and on" : string.Empty)}", 7.4, "say");
         }
     }
 
@@ -181,6 +181,7 @@ internal sealed class StepPicture
         var high = double.PositiveInfinity;
         var squareOnPaper = _frame.Wide / before.Wide;
         var rings = Rings().Select(r => r.At).ToArray();
+        var written = new List<Box2>();
         var edges = _scene.AtTheta(_scene.Seen, _theta).SelectMany(r => r).Where((_, i) => i % 2 == 0).ToArray();
         foreach (var (level, divide) in levels)
         {
@@ -192,7 +193,14 @@ internal sealed class StepPicture
                 var wide = TextMeasure.Width(text, Face.Figure, 6.6);
                 var p = _frame.At(at);
                 p = p with { X = Math.Clamp(p.X, _frame.Left + (wide / 2) + 0.4, _frame.Left + _frame.Wide - (wide / 2) - 0.4) };
-                _svg.Rect(p.X - (wide / 2) - 0.3, p.Y - 1.35, wide + 0.6, 2.7, "label");
+                var box = new Box2(p.X - (wide / 2) - 0.3, p.Y - 1.35, p.X + (wide / 2) + 0.3, p.Y + 1.35);
+                if (written.Any(w => w.Shared(box) is { Wide: > 0, Tall: > 0 }))
+                {
+                    continue;
+                }
+
+                written.Add(box);
+                _svg.Rect(box.Left, box.Low, box.Wide, box.Tall, "label");
                 _svg.Text(p.X, p.Y + 0.85, text, 6.6, "fig", "middle");
             }
         }
@@ -273,8 +281,9 @@ internal sealed class StepPicture
         var numbers = _scene.Numbers;
         var rings = Rings();
         var (bottom, right) = (_frame.Top + _frame.Tall, _frame.Left + _frame.Wide);
-        var xs = Distinct(rings.Select(r => r.At.X), _frame.World.Left, _frame.World.Right);
-        var ys = Distinct(rings.Select(r => r.At.Y), _frame.World.Low, _frame.World.High);
+        var wide = numbers.Unit == Quantities.LengthUnit.Inch ? 15.5 : 14;
+        var xs = Distinct(rings.Select(r => r.At.X), _frame.World.Left, _frame.World.Right, (int)((_svg.Width - 4.5) / wide));
+        var ys = Distinct(rings.Select(r => r.At.Y), _frame.World.Low, _frame.World.High, Math.Max(2, (int)((_frame.Tall + 3) / 3.7)));
         Marks.Below(_svg, [.. xs.Select(x => (_frame.X(x), x == 0 && rings.All(r => r.At.X != 0) ? _frame.Y(0) + 2.4 : Foot(rings, x), numbers.Reading(Axis.X, x), rings.Any(r => r.At.X == x)))], bottom + 7, 8.6, 4.5, _svg.Width);
         Marks.Beside(_svg, [.. ys.Select(y => (_frame.Y(y), y == 0 && rings.All(r => r.At.Y != 0) ? _frame.X(0) + 2.4 : Side(rings, y), numbers.Reading(Axis.Y, y), rings.Any(r => r.At.Y == y)))], right + 3.2, right: true, 8.6, _frame.Top - 1, bottom + 2);
         _svg.Text(0, bottom + 7, "X", 9, "axis");
@@ -285,14 +294,21 @@ internal sealed class StepPicture
 
     private double Side(IReadOnlyList<(Point2 At, string Look)> rings, double y) => Math.Min(_frame.Left + _frame.Wide, _frame.X(rings.Where(r => r.At.Y == y).Max(r => r.At.X)) + 1);
 
-    private static IReadOnlyList<double> Distinct(IEnumerable<double> values, double low, double high)
+    // The readings that find room: first and last, then zero, then the rest as they come.
+    private static IReadOnlyList<double> Distinct(IEnumerable<double> values, double low, double high, int most)
     {
-        var all = values.Distinct().Order().ToList();
-        if (!all.Contains(0) && low < 0 && high > 0)
+        var all = values.Distinct().ToList();
+        if (all.Count == 0)
         {
-            all.Add(0);
+            return [];
         }
 
-        return [.. all.Order().Take(7)];
+        List<double> kept = [all[0], all[^1]];
+        if (low < 0 && high > 0)
+        {
+            kept.Add(0);
+        }
+
+        return [.. kept.Concat(all).Distinct().Take(most).Order()];
     }
 }
