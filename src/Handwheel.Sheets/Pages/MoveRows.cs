@@ -112,6 +112,11 @@ internal sealed class MoveRows
         var all = Math.Round(move.Turns * divisions);
         var whole = Math.Floor(all / divisions);
         var rest = all - (whole * divisions);
+        if (whole == 0 && rest > 0)
+        {
+            return $"{Bits.Fixed(rest, 0)} div";
+        }
+
         return rest == 0 ? $"{Bits.Fixed(whole, 0)} {(whole == 1 ? "turn" : "turns")}" : $"{Bits.Fixed(whole, 0)} t {Bits.Fixed(rest, 0)} div";
     }
 

@@ -147,7 +147,7 @@ internal sealed class StepPicture
 
         var after = new HeightMap(_frame.World, wide, tall, _scene.After(_step, _theta));
         var taken = OnPaper(before.Taken(after));
-        if (taken.Count > 0)
+        if (taken.Sum(Area) > 0.8)
         {
             _svg.Path(Hatch.Data(taken, 1.05), "hatch");
             _svg.Path(string.Concat(taken.Select(l => Svg.Data(l, close: true))), "taken");
@@ -165,6 +165,17 @@ internal sealed class StepPicture
     }
 
     private IReadOnlyList<IReadOnlyList<Point2>> OnPaper(IReadOnlyList<IReadOnlyList<Point2>> loops) => [.. loops.Select(l => (IReadOnlyList<Point2>)[.. l.Select(_frame.At)])];
+
+    private static double Area(IReadOnlyList<Point2> loop)
+    {
+        var twice = 0.0;
+        for (int i = 0, j = loop.Count - 1; i < loop.Count; j = i++)
+        {
+            twice += (loop[j].X * loop[i].Y) - (loop[i].X * loop[j].Y);
+        }
+
+        return Math.Abs(twice) / 2;
+    }
 
     private bool Swept(Point2 p) => _moves.Any(m => m.Cuts && !m.Turns && FromLine(p, Plan(m.From), Plan(m.To)) < _radius);
 
