@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
 using Handwheel.Sheets.Text;
 using Handwheel.Solids.Geometry;
 
@@ -19,13 +20,14 @@ internal sealed class StepPicture
     private readonly ViewFrame _frame;
     private readonly IReadOnlyList<string> _words;
     private readonly string _clip;
-    private bool _under;
+    private readonly bool _undercuts;
 
     private StepPicture(HoldingScene scene, string step, int number, double theta, IReadOnlyList<Segment> moves, double width, double mostTall)
     {
         (_scene, _step, _theta, _moves) = (scene, step, theta, moves);
         var cutter = moves.LastOrDefault(m => m.Cuts)?.Cutter;
         _radius = cutter is not null && scene.Shop.Cutters.TryGetValue(cutter, out var c) ? c.TrueAcross / 2 : 0;
+        _undercuts = cutter is not null && scene.Shop.Cutters.TryGetValue(cutter, out var u) && (u.Kind is CutterKind.Saw or CutterKind.TSlot or CutterKind.Woodruff or CutterKind.Dovetail);
         _words = Words();
         var world = World();
         var top = 2.5 + (4 * _words.Count);
@@ -82,7 +84,7 @@ internal sealed class StepPicture
             _svg.Text(0, 3 + (4 * i), _words[i], 8, i == 0 ? "sayt" : "say");
         }
 
-        if (_under)
+        if (_undercuts)
         {
             _svg.Height += 4;
             _svg.Text(0, _svg.Height - 1, "hatched: cut under the top", 7.4, "say");
@@ -147,7 +149,7 @@ internal sealed class StepPicture
 
         var after = new HeightMap(_frame.World, wide, tall, _scene.After(_step, _theta));
         var taken = OnPaper(before.Taken(after));
-        if (taken.Sum(Area) > 0.8)
+        if (!_undercuts)
         {
             _svg.Path(Hatch.Data(taken, 1.05), "hatch");
             _svg.Path(string.Concat(taken.Select(l => Svg.Data(l, close: true))), "taken");
@@ -155,27 +157,15 @@ internal sealed class StepPicture
         else
         {
             // What is cut lies under metal: hatched the other way, and said so.
-            var under = OnPaper(before.Where(p => Swept(p)));
+            var under = OnPaper(before.Where(Swept));
             _svg.Path(Hatch.Data(under, 1.3, falling: true), "hatch");
             _svg.Path(string.Concat(under.Select(l => Svg.Data(l, close: true))), "under");
-            _under = under.Count > 0;
         }
 
         Figures(before, levels);
     }
 
     private IReadOnlyList<IReadOnlyList<Point2>> OnPaper(IReadOnlyList<IReadOnlyList<Point2>> loops) => [.. loops.Select(l => (IReadOnlyList<Point2>)[.. l.Select(_frame.At)])];
-
-    private static double Area(IReadOnlyList<Point2> loop)
-    {
-        var twice = 0.0;
-        for (int i = 0, j = loop.Count - 1; i < loop.Count; j = i++)
-        {
-            twice += (loop[j].X * loop[i].Y) - (loop[i].X * loop[j].Y);
-        }
-
-        return Math.Abs(twice) / 2;
-    }
 
     private bool Swept(Point2 p) => _moves.Any(m => m.Cuts && !m.Turns && FromLine(p, Plan(m.From), Plan(m.To)) < _radius);
 
@@ -242,7 +232,7 @@ internal sealed class StepPicture
         {
             var p = _frame.At(at);
             _svg.Circle(p.X, p.Y, Math.Max(0.5, _radius * _frame.Scale), look);
-            if (look == "first" && _radius * _frame.Scale > 1.8)
+            if (look == "first" && _radius * _frame.Scale is > 1.8 and < 10)
             {
                 Marks.Turning(_svg, p, _radius * _frame.Scale * 0.62, 200, -120, "spin", "spinhead", 1.1);
             }
