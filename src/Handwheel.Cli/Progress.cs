@@ -4,7 +4,7 @@ using Handwheel.Proof;
 namespace Handwheel.Cli;
 
 /// <summary>Tells how far long work has come, once it has taken over a second, to a terminal or when asked.</summary>
-internal sealed class Progress : IProgress<ProofProgress>
+internal sealed class Progress : IProgress<ProofProgress>, IProgress<double>
 {
     private readonly Lock _gate = new();
     private readonly TextWriter _error;
@@ -24,28 +24,10 @@ internal sealed class Progress : IProgress<ProofProgress>
     }
 
     /// <inheritdoc/>
-    public void Report(ProofProgress value)
-    {
-        lock (_gate)
-        {
-            if (!_shown || _clock.ElapsedMilliseconds < _next)
-            {
-                return;
-            }
+    public void Report(ProofProgress value) => Tell("proving, " + value.Question, value.Share);
 
-            _next = _clock.ElapsedMilliseconds + 250;
-            var text = FormattableString.Invariant($"handwheel: proving, {value.Question}, {Math.Floor(value.Share * 100)} of 100");
-            if (_lines)
-            {
-                _error.WriteLine(text);
-            }
-            else
-            {
-                _open = true;
-                _error.Write("\r" + text.PadRight(60));
-            }
-        }
-    }
+    /// <inheritdoc/>
+    public void Report(double value) => Tell("drawing the sheet", value);
 
     /// <summary>Wipes the line.</summary>
     public void Done()
@@ -56,6 +38,29 @@ internal sealed class Progress : IProgress<ProofProgress>
             {
                 _error.Write("\r" + new string(' ', 60) + "\r");
                 _open = false;
+            }
+        }
+    }
+
+    private void Tell(string what, double share)
+    {
+        lock (_gate)
+        {
+            if (!_shown || _clock.ElapsedMilliseconds < _next)
+            {
+                return;
+            }
+
+            _next = _clock.ElapsedMilliseconds + 250;
+            var text = FormattableString.Invariant($"handwheel: {what}, {Math.Floor(share * 100)} of 100");
+            if (_lines)
+            {
+                _error.WriteLine(text);
+            }
+            else
+            {
+                _open = true;
+                _error.Write("\r" + text.PadRight(60));
             }
         }
     }

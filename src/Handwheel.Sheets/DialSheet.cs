@@ -15,8 +15,9 @@ public static class DialSheet
     /// <param name="plan">The job worked out.</param>
     /// <param name="proof">What cutting it in simulation showed; null: not proved, and the sheet says so.</param>
     /// <param name="fingerprint">A short mark of the job's and the shop's text, see <see cref="Fingerprint"/>.</param>
+    /// <param name="progress">Told what share of the steps is drawn, 0 to 1; null: no one.</param>
     /// <returns>HTML.</returns>
-    public static string Html(JobPlan plan, ProofResult? proof, string fingerprint)
+    public static string Html(JobPlan plan, ProofResult? proof, string fingerprint, IProgress<double>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(fingerprint);
@@ -28,7 +29,7 @@ public static class DialSheet
 
         Finding[] findings = [.. plan.Findings, .. proof?.Findings ?? []];
         var parts = new SheetParts(plan, proof, fingerprint, new(plan.Job.Drawing), new(plan.Job.Unit, plan.Shop, null), findings, stocks);
-        var work = Work(parts).ToArray();
+        var work = Work(parts, progress).ToArray();
         // Where each step stands is known once the pages are divided; the order of work takes no more room with it than without.
         var first = Divide(parts, work, new SortedDictionary<string, int>(StringComparer.Ordinal));
         var pages = new SortedDictionary<string, int>(StringComparer.Ordinal);
@@ -75,8 +76,10 @@ public static class DialSheet
         return joined;
     }
 
-    private static IEnumerable<Block> Work(SheetParts parts)
+    private static IEnumerable<Block> Work(SheetParts parts, IProgress<double>? progress)
     {
+        double total = parts.Plan.Stages.Sum(s => s.Steps.Count);
+        var drawn = 0;
         var courses = parts.Plan.Course.Stages;
         var cutters = false;
         for (var i = 0; i < parts.Plan.Stages.Count; i++)
@@ -97,6 +100,7 @@ public static class DialSheet
             var moves = i < courses.Count ? Segment.Of(courses[i]) : new SortedDictionary<string, IReadOnlyList<Segment>>(StringComparer.Ordinal);
             foreach (var block in StepBlocks.Of(parts, stage, scene, moves))
             {
+                progress?.Report(++drawn / total);
                 yield return block;
             }
         }

@@ -17,14 +17,16 @@ internal static class SheetCommand
     {
         var progress = new Progress(shell.Error, asked);
         var (report, fingerprint) = Work.Whole(job, progress);
-        progress.Done();
         if (report.Plan is not { } plan)
         {
+            progress.Done();
             shell.Out.Write(asJson ? ReportJson.Check(report) : CheckText.Write(report));
             return Exit.Code(shell, report);
         }
 
-        Files.Write(file, DialSheet.Html(plan with { Findings = [.. report.Findings.Except(report.Proof?.Findings ?? [])] }, report.Proof, fingerprint));
+        var html = DialSheet.Html(plan with { Findings = [.. report.Findings.Except(report.Proof?.Findings ?? [])] }, report.Proof, fingerprint, progress);
+        progress.Done();
+        Files.Write(file, html);
         shell.Out.Write(asJson ? ReportJson.Sheet(report, file, fingerprint) : $"{CheckText.Summary(report)}\n{file}  fingerprint {fingerprint}\n");
         return Exit.Code(shell, report);
     }

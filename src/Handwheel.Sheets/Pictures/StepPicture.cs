@@ -119,7 +119,7 @@ internal sealed class StepPicture
         }
         else if (_moves.Any(m => m.Cuts))
         {
-            words.Add($"T {Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, _theta))}");
+            words.Add($"T {Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, _theta))}{(_scene.Setup.Rotary.Lies && _theta != 0 ? ", drawn as it lies at T 0" : string.Empty)}");
         }
 
         return words;
