@@ -1,0 +1,126 @@
+using Handwheel.Jobs;
+using Handwheel.Jobs.Shops;
+using Handwheel.Plan.Workings;
+using Handwheel.Trade.Metals;
+
+namespace Handwheel.Plan.Cranking;
+
+// Spindle speed and feed of a cutter on this machine, in this metal.
+internal sealed class Speeds
+{
+    private readonly Job job;
+    private readonly Mill mill;
+    private readonly Figures figures;
+
+    internal Speeds(Job job, Mill mill, Figures figures)
+    {
+        this.job = job;
+        this.mill = mill;
+        this.figures = figures;
+        Metal = MetalTable.Find(job.Metal) ?? MetalTable.Find("mild steel")!;
+        Known = MetalTable.Find(job.Metal) is not null;
+    }
+
+    internal Metal Metal { get; }
+
+    internal bool Known { get; }
+
+    // The highest speed of the machine that is not above what the low end of the table asks, with a twentieth of grace.
+    internal Working Rpm(Cutter cutter)
+    {
+        var operation = OperationOf(cutter);
+        var material = cutter.Material == "tool steel" ? CutterMaterial.CarbonSteel : CutterMaterial.HighSpeedSteel;
+        var (range, basis) = SpeedTable.Of(Metal, operation == Operation.Ream ? Operation.Drill : operation, material);
+        var wanted = range.LowMPerMin * 1000 / (Math.PI * cutter.TrueAcross);
+        var picked = Pick(wanted);
+        if (operation is Operation.Ream or Operation.Tap)
+        {
+            picked = Pick(picked / (operation == Operation.Ream ? 3 : 4) / 1.05);
+        }
+
+        var said = Figures.Bare(range.LowMPerMin, 1);
+        var slow = operation switch
+        {
+            Operation.Ream => "; a reamer runs at a third of a drill's speed",
+            Operation.Tap => "; a tap under power at a quarter of a drill's speed",
+            _ => string.Empty,
+        };
+        return new()
+        {
+            Name = $"speed of {cutter.Name}",
+            Formula = "surface speed / (pi x diameter), the machine's next lower speed",
+            PutIn = $"{said} m/min / (pi x {Figures.Bare(cutter.TrueAcross)} mm) = {Figures.Bare(wanted, 0)}: {Figures.Bare(picked, 1)}",
+            Exact = wanted,
+            Result = picked,
+            Unit = "rpm",
+            Source = basis.Source,
+            Inputs =
+            [
+                new("surface speed", range.LowMPerMin, said, InputKind.Rule, $"{Metal.Name}: the low end of {said} to {Figures.Bare(range.HighMPerMin, 1)} m/min, as a machine cranked by hand asks{slow}", null, null),
+                new(cutter.Name, cutter.TrueAcross, figures.L(cutter.TrueAcross), InputKind.Shop, $"shop: {cutter.Name}'s true size", cutter.Where, null),
+                new("speeds", picked, Figures.Bare(picked, 1), InputKind.Shop, "shop: the mill's speeds", mill.Where, null),
+            ],
+            Note = "An estimate: the cutter maker's data and the machine's manual come first.",
+        };
+    }
+
+    internal double ChipATooth(Cutter cutter) => cutter.Kind switch
+    {
+        CutterKind.Saw => 0.005,
+        CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.CentreDrill => Math.Clamp(0.01 * cutter.TrueAcross, 0.01, 0.1),
+        CutterKind.Reamer => Math.Clamp(0.02 * cutter.TrueAcross / Math.Max(1, Teeth(cutter)), 0.01, 0.1),
+        CutterKind.BoringBar or CutterKind.FlyCutter => 0.05,
+        _ => Math.Clamp(0.003 * cutter.TrueAcross, 0.005, 0.05),
+    };
+
+    internal static int Teeth(Cutter cutter) => cutter.Kind switch
+    {
+        CutterKind.Saw when cutter.Teeth <= 2 => 40,
+        CutterKind.BoringBar or CutterKind.FlyCutter => Math.Max(1, Math.Min(cutter.Teeth, 1)),
+        _ => Math.Max(1, cutter.Teeth),
+    };
+
+    // Millimetres a minute.
+    internal Working Feed(Cutter cutter, Working rpm)
+    {
+        double chip = ChipATooth(cutter);
+        var teeth = Teeth(cutter);
+        return new()
+        {
+            Name = $"feed of {cutter.Name}",
+            Formula = "speed x chip a tooth x teeth",
+            PutIn = $"{Figures.Bare(rpm.Result, 1)} x {figures.L(chip)} x {Figures.Bare(teeth)}",
+            Exact = rpm.Result * chip * teeth,
+            Result = rpm.Result * chip * teeth,
+            Unit = "mm/min",
+            Source = Work.Practice,
+            Inputs =
+            [
+                new("speed", rpm.Result, Figures.Bare(rpm.Result, 1), InputKind.WorkedOut, rpm.Name, null, rpm),
+                new("chip a tooth", chip, figures.L(chip), InputKind.Rule, "common practice for a cutter fed by hand", null, null),
+                new("teeth", teeth, teeth.ToString(System.Globalization.CultureInfo.InvariantCulture), InputKind.Shop, $"shop: {cutter.Name}", cutter.Where, null),
+            ],
+        };
+    }
+
+    private double Pick(double wanted)
+    {
+        if (mill.Speeds.Count == 0)
+        {
+            return Math.Round(wanted, 0);
+        }
+
+        var fit = mill.Speeds.Where(s => s <= wanted * 1.05).ToList();
+        return fit.Count > 0 ? fit.Max() : mill.Speeds.Min();
+    }
+
+    private static Operation OperationOf(Cutter cutter) => cutter.Kind switch
+    {
+        CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.CentreDrill => Operation.Drill,
+        CutterKind.Reamer => Operation.Ream,
+        CutterKind.Tap => Operation.Tap,
+        CutterKind.Countersink or CutterKind.Counterbore => Operation.Countersink,
+        CutterKind.Saw => Operation.Saw,
+        _ => Operation.Mill,
+    };
+}

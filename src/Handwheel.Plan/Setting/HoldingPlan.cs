@@ -1,0 +1,85 @@
+using Handwheel.Jobs.Drawings;
+using Handwheel.Jobs.Stocks;
+using Handwheel.Solids.Geometry;
+
+namespace Handwheel.Plan.Setting;
+
+// The part and the stock as they lie in a holding at theta 0. Millimetres, holding frame.
+internal sealed class HoldingPlan
+{
+    private readonly AimedDrawing drawing;
+    private readonly Stock stock;
+
+    internal HoldingPlan(AimedDrawing drawing, Stock stock, Placement placement)
+    {
+        this.drawing = drawing;
+        this.stock = stock;
+        Placement = placement;
+        (Least, Most) = StockBox();
+    }
+
+    internal Placement Placement { get; }
+
+    // Box of the bare stock as it lies.
+    internal Point3 Least { get; }
+
+    internal Point3 Most { get; }
+
+    internal Stock Stock => stock;
+
+    // A height typed in a step: of the part frame turned into the holding.
+    internal double Height(double typed) => typed + Placement.Shift.Z;
+
+    // The feature's plan; null where its axis does not stand upright here.
+    internal PlanFeature? Find(string? name) => drawing.Find(name) is { } f ? Of(f) : null;
+
+    internal PlanFeature? Of(Feature f)
+    {
+        var axis = Placement.Direction(AimedDrawing.AxisOf(f.View));
+        if (Math.Abs(Math.Abs(axis.Z) - 1) > 1e-9)
+        {
+            return null;
+        }
+
+        double a = HeightAt(f, f.From.Middle), b = HeightAt(f, f.To.Middle);
+        var mirrored = Mirrors(f.View);
+        var outlines = f.Places.Select(p => drawing.Outline(f, p).Mapped(q => InPlan(f.View, q), mirrored)).ToList();
+        var centres = f.Places.Select(p => InPlan(f.View, drawing.PlaceOf(f, p))).ToList();
+        return new(f, outlines, centres, Math.Min(a, b), Math.Max(a, b));
+    }
+
+    internal double HeightAt(Feature f, double depth) => Placement.Apply(AimedDrawing.ToPart(f.View, f.Centre, depth)).Z;
+
+    internal Point2 InPlan(View view, Point2 p)
+    {
+        var q = Placement.Apply(AimedDrawing.ToPart(view, p, 0));
+        return new(q.X, q.Y);
+    }
+
+    private bool Mirrors(View view)
+    {
+        Point2 o = InPlan(view, new(0, 0)), x = InPlan(view, new(1, 0)), y = InPlan(view, new(0, 1));
+        return ((x.X - o.X) * (y.Y - o.Y)) - ((x.Y - o.Y) * (y.X - o.X)) < 0;
+    }
+
+    private (Point3 Least, Point3 Most) StockBox()
+    {
+        double[] least = [double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity];
+        double[] most = [double.NegativeInfinity, double.NegativeInfinity, double.NegativeInfinity];
+        for (var i = 0; i < 8; i++)
+        {
+            var p = Placement.Apply(new(
+                stock.Least.X + ((i & 1) != 0 ? stock.Used.X : 0),
+                stock.Least.Y + ((i & 2) != 0 ? stock.Used.Y : 0),
+                stock.Least.Z + ((i & 4) != 0 ? stock.Used.Z : 0)));
+            double[] at = [p.X, p.Y, p.Z];
+            for (var k = 0; k < 3; k++)
+            {
+                least[k] = Math.Min(least[k], at[k]);
+                most[k] = Math.Max(most[k], at[k]);
+            }
+        }
+
+        return (new(least[0], least[1], least[2]), new(most[0], most[1], most[2]));
+    }
+}
