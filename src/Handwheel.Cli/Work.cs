@@ -2,7 +2,6 @@ using Handwheel.Jobs;
 using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Reading;
-using Handwheel.Jobs.Shops;
 using Handwheel.Plan;
 using Handwheel.Proof;
 using Handwheel.Sheets;
@@ -85,13 +84,7 @@ internal static class Work
     /// <summary>Works a job out, where it was read without a halt.</summary>
     /// <param name="read">What was read.</param>
     /// <returns>The plan; null where it cannot be planned.</returns>
-    public static JobPlan? Planned(Read<Job> read) => read is { Halted: false, Value: { } job, Shop: { } shop } ? Plan(job, shop) : null;
-
-    private static JobPlan? Plan(Job job, Shop shop)
-    {
-        _ = (job, shop);
-        return null;
-    }
+    public static JobPlan? Planned(Read<Job> read) => read is { Halted: false, Value: { } job, Shop: { } shop } ? Planner.Plan(job, shop) : null;
 
     private static JobReport Report(Read<Job> read, IReadOnlyList<Finding> findings, Course? course, JobPlan? plan, ProofResult? proof) => new()
     {
