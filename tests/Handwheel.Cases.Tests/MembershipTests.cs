@@ -48,12 +48,12 @@ public sealed class MembershipTests(ITestOutputHelper output)
                 }
                 else
                 {
-                    wrong.Add($"{p} is {(plain ? "metal" : "air")} here");
+                    wrong.Add(FormattableString.Invariant($"{p.X:F3} {p.Y:F3} {p.Z:F3} is {(plain ? "metal" : "air")} here"));
                 }
             }
         }
 
-        output.WriteLine(FormattableString.Invariant($"{name}: {Places} places, {inside} metal, {excepted} excepted, {wrong.Count} wrong"));
+        output.WriteLine(FormattableString.Invariant($"{name}: {Places} places, {inside} metal, {excepted} excepted, {wrong.Count} wrong {string.Join("; ", wrong.Take(6))}"));
         Assert.Empty(wrong.Take(8));
         Assert.InRange(inside, 0.02 * Places, 0.98 * Places);
     }

@@ -24,7 +24,7 @@ internal static class Feeling
             case "axis":
                 return OnAxis(Metal, at, axis);
             default:
-                return axis == 3 ? truth[3] : axis == 2 ? Down(Metal, at, towards, paper, layers) : Across(Metal, at, axis, towards, half, paper);
+                return axis == 3 ? truth[3] : axis == 2 ? Down(Metal, at, towards, paper, layers, so.Heights(toPart.Back())) : Across(Metal, at, axis, towards, half, paper);
         }
     }
 
@@ -72,32 +72,88 @@ internal static class Feeling
         return null;
     }
 
-    private static double? Down(Func<Vec, bool> metal, Vec at, int towards, double paper, IReadOnlyList<Layer> layers)
+    // The end of the metal that holds a place, going towards air; null where the place is in air.
+    private static double? Top(Func<double, bool> metal, double from, double far)
     {
-        double? tip = null;
-        var cutting = layers.Where(l => l.Cuts).ToArray();
-        var reach = cutting.Length == 0 ? 0 : cutting.Max(l => Math.Max(l.R0, l.R1));
-        for (var ring = 0; ring <= 6; ring++)
+        var way = Math.Sign(far - from);
+        if (!metal(from + (way * 1e-9)))
         {
-            var r = reach * (ring == 6 ? 0.999 : ring / 6.0);
-            if (Rise(cutting, r, towards) is not { } rise)
+            return null;
+        }
+
+        var (solid, air) = (from, from + (way * 1e-3));
+        while (metal(air) && (far - air) * way > 0)
+        {
+            (solid, air) = (air, air + (2 * (air - solid)));
+        }
+
+        for (var i = 0; i < 60; i++)
+        {
+            var middle = (solid + air) / 2;
+            (solid, air) = metal(middle) ? (middle, air) : (solid, middle);
+        }
+
+        return solid;
+    }
+
+    // Felt for on rings no further apart than a millimetre and a half, then closer and closer about the best place.
+    private static double? Down(Func<Vec, bool> metal, Vec at, int towards, double paper, IReadOnlyList<Layer> layers, (double Low, double High) heights)
+    {
+        var cutting = layers.Where(l => l.Cuts).ToArray();
+        var reach = cutting.Length == 0 ? 0 : 0.999 * cutting.Max(l => Math.Max(l.R0, l.R1));
+        var rings = (int)Math.Max(6, Math.Ceiling(reach / 1.5));
+        (double Stands, double X, double Y)? best = null;
+        void Try(double x, double y)
+        {
+            if (Rise(cutting, Math.Sqrt((x * x) + (y * y)), towards) is not { } rise)
             {
-                continue;
+                return;
             }
 
-            for (var k = 0; k < (ring == 0 ? 1 : 20); k++)
+            var (far, near) = towards < 0 ? (heights.High, heights.Low) : (heights.Low, heights.High);
+            bool In(double z) => metal(new(at.X + x, at.Y + y, z));
+            if (best is { } sofar)
             {
-                var (s, c) = Math.SinCos(2 * Math.PI * k / 20);
-                var met = First(z => metal(new(at.X + (r * c), at.Y + (r * s), z)), towards < 0 ? 60 : -120, towards < 0 ? -120 : 60);
-                if (met is { } surface)
+                // Only what stands higher than the best so far matters; a ridge thinner than a step is met from below.
+                near = sofar.Stands + rise + (towards * paper);
+            }
+
+            if ((First(In, far, near) ?? Top(In, near, far)) is { } surface)
+            {
+                var stands = surface - rise - (towards * paper);
+                if (best is null || (stands - best.Value.Stands) * towards < 0)
                 {
-                    var stands = surface - rise - (towards * paper);
-                    tip = tip is null ? stands : towards < 0 ? Math.Max(tip.Value, stands) : Math.Min(tip.Value, stands);
+                    best = (stands, x, y);
                 }
             }
         }
 
-        return tip;
+        for (var ring = 0; ring <= rings; ring++)
+        {
+            var r = reach * ring / rings;
+            var spokes = ring == 0 ? 1 : (int)Math.Max(20, Math.Ceiling(2 * Math.PI * r / 1.5));
+            for (var k = 0; k < spokes; k++)
+            {
+                var (s, c) = Math.SinCos(2 * Math.PI * k / spokes);
+                Try(r * c, r * s);
+            }
+        }
+
+        for (var step = 1.0; best is not null && step > 1e-7; step /= 2)
+        {
+            var (_, x, y) = best.Value;
+            for (var k = 0; k < 8; k++)
+            {
+                var (s, c) = Math.SinCos(Math.PI * k / 4);
+                var (u, v) = (x + (step * c), y + (step * s));
+                if ((u * u) + (v * v) <= reach * reach)
+                {
+                    Try(u, v);
+                }
+            }
+        }
+
+        return best?.Stands;
     }
 
     // How far above its lowest point a cutter's edge stands at a radius: the first height, going up, at which it is as wide.

@@ -22,6 +22,7 @@ public sealed class Replay
     private CutterFacts? cutter;
     private IReadOnlyList<Layer> layers = [];
     private Func<Vec, double, bool>? waste;
+    private bool zeroed;
     private int events;
 
     private Replay(StockFacts stock, IReadOnlyDictionary<string, CutterFacts> cutters, Func<Vec, string?, bool>? most)
@@ -36,6 +37,9 @@ public sealed class Replay
 
     /// <summary>Gets where the cutters went, in order, with the setting and the turn of the work.</summary>
     public List<(Sweep Sweep, Setting Setting, double Theta0, double Theta1, bool Cutting, string Step, int Stage)> Went { get; } = [];
+
+    /// <summary>Gets what each touch-off met: the axis stood there, the readout was set so.</summary>
+    public List<(string Step, char Axis, double Found, double SetTo)> Felt { get; } = [];
 
     /// <summary>Gets how many events there were.</summary>
     public int Events => events;
@@ -120,6 +124,15 @@ public sealed class Replay
         return int.MaxValue;
     }
 
+    /// <summary>Lowest and highest place of the stock's box in a holding, a little beyond.</summary>
+    /// <param name="fromPart">From the part frame to the holding.</param>
+    /// <returns>The two heights.</returns>
+    internal (double Low, double High) Heights(Frame fromPart)
+    {
+        var corners = Enumerable.Range(0, 8).Select(i => fromPart.Of(stock.Least + new Vec((i & 1) * stock.Size.X, (i >> 1 & 1) * stock.Size.Y, (i >> 2) * stock.Size.Z)).Z).ToArray();
+        return (corners.Min() - 1, corners.Max() + 1);
+    }
+
     private void Enter(Setting? next)
     {
         Stages.Add((events, next));
@@ -149,6 +162,7 @@ public sealed class Replay
         placed[2] = false;
         if (!next.Carried.Contains("z"))
         {
+            zeroed = false;
             cutter = null;
             layers = [];
         }
@@ -166,7 +180,7 @@ public sealed class Replay
         }
         else if (one.TryGetProperty("setTo", out _))
         {
-            Touch(one);
+            Touch(step, one);
         }
         else if (one.TryGetProperty("work", out _))
         {
@@ -193,6 +207,7 @@ public sealed class Replay
             offset[2] += cutter.Out - next.Out;
         }
 
+        zeroed = false;
         cutter = next;
         layers = next is null ? [] : Layers.Of(next);
         placed[2] = false;
@@ -207,16 +222,25 @@ public sealed class Replay
         }
 
         var from = (double[])truth.Clone();
-        var (quillUp, known) = (!placed[2], placed[0] && placed[1]);
+        var (quillUp, known, known2) = (!placed[2], placed[0] && placed[1], zeroed || setting.Carried.Contains("z"));
         for (var a = 0; a < (setting.Turns ? 4 : 3); a++)
         {
-            Crank(a, to[a]);
+            // With no zero for Z nobody goes down by it, save to cut.
+            if (a != 2 || known2 || cutting)
+            {
+                Crank(a, to[a]);
+            }
         }
 
         var now = (double[])truth.Clone();
         if (!known)
         {
             from = (double[])now.Clone();
+        }
+
+        if (!placed[2])
+        {
+            now[2] = QuillUp;
         }
 
         if (quillUp || !known)
@@ -323,7 +347,7 @@ public sealed class Replay
         }
     }
 
-    private void Touch(JsonElement one)
+    private void Touch(string step, JsonElement one)
     {
         if (setting is null)
         {
@@ -341,11 +365,13 @@ public sealed class Replay
         }
 
         var stands = found ?? setTo;
+        Felt.Add((step, "xyzt"[a], found ?? double.NaN, setTo));
         offset[a] = stands - setTo;
         side[a] = on is "rotary centre" or "axis" || a == 3 ? 0 : towards;
         reading[a] = setTo;
         truth[a] = stands;
         placed[a] = a != 2;
+        zeroed |= a == 2;
         if (a < 2 && on is not ("rotary centre" or "axis"))
         {
             placed[2] = false;

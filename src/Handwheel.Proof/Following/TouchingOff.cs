@@ -14,6 +14,7 @@ internal static class TouchingOff
     /// <summary>A surface further than this from where it is meant is another surface, millimetres.</summary>
     public const double SameSurface = 2;
 
+    private const double Finest = 1e-9;
     private const int Rings = 16;
     private const int Spokes = 48;
     private const int Levels = 48;
@@ -78,29 +79,55 @@ internal static class TouchingOff
 
     private static Touched Against(TouchOff touch, double surface) => new(surface - (touch.Towards * (touch.Half + touch.Paper)), surface);
 
+    // Felt for on rings, then closer and closer about the best place: a sharp edge is met where it is.
     private static Touched OnMetalAlongZ(TouchOff touch, TrueReading at, HoldingFrame frame, ISolid metal, CutterShape? cutter)
     {
         var toPart = frame.PartAt(at.T).Inverse();
-        double? tip = null;
-        double? surface = null;
-        foreach (var (x, y, rise) in Footprint(cutter, touch.Towards))
+        (double Tip, double Surface, double X, double Y)? best = null;
+        void Try(double x, double y, double rise)
         {
             var spans = metal.Sound(new Line3(new Point3(at.X + x, at.Y + y, 0), Vector3.UnitZ).Placed(toPart));
             if (spans.Count == 0)
             {
-                continue;
+                return;
             }
 
             var met = touch.Towards < 0 ? spans[^1].To : spans[0].From;
             var stands = met - rise - (touch.Towards * touch.Paper);
-            if (tip is null || (touch.Towards < 0 ? stands > tip : stands < tip))
+            if (best is not { } sofar || (touch.Towards < 0 ? stands > sofar.Tip : stands < sofar.Tip))
             {
-                tip = stands;
-                surface = met;
+                best = (stands, met, x, y);
             }
         }
 
-        return new Touched(tip, surface);
+        foreach (var (x, y, rise) in Footprint(cutter, touch.Towards))
+        {
+            Try(x, y, rise);
+        }
+
+        for (var step = (cutter?.GreatestRadius ?? 0) / Rings; best is { } from && step > Finest; step /= 2)
+        {
+            foreach (var (x, y, rise) in About(cutter!, from.X, from.Y, step, touch.Towards))
+            {
+                Try(x, y, rise);
+            }
+        }
+
+        return new Touched(best?.Tip, best?.Surface);
+    }
+
+    private static IEnumerable<(double X, double Y, double Rise)> About(CutterShape cutter, double x, double y, double step, int towards)
+    {
+        for (var i = 0; i < 8; i++)
+        {
+            var (s, c) = Math.SinCos(Math.PI * i / 4);
+            var (u, v) = (x + (step * c), y + (step * s));
+            var radius = Math.Sqrt((u * u) + (v * v));
+            if (radius <= 0.999 * cutter.GreatestRadius && EdgeAt(cutter, radius, towards) is { } rise)
+            {
+                yield return (u, v, rise);
+            }
+        }
     }
 
     // Places under (or over) the cutter and how far its edge there stands above its lowest point.
