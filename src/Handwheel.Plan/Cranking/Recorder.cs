@@ -118,7 +118,7 @@ internal sealed class Recorder
         foreach (var depth in depths)
         {
             number = first;
-            Bring(Axis.Z, depth.Result, depthCuts, []);
+            Bring(Axis.Z, depth.Result, depthCuts, depthCuts ? [Axis.X, Axis.Y, Axis.T] : []);
             lines = [];
             silent = inside is not null;
             body();
