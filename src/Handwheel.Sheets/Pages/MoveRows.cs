@@ -14,12 +14,14 @@ internal sealed class MoveRows
     private readonly SheetNumbers _numbers;
     private readonly SetupFacts? _setup;
     private readonly Shop _shop;
+    private readonly IReadOnlySet<int> _cutting;
 
     /// <summary>Initializes a new instance of the <see cref="MoveRows"/> class.</summary>
     /// <param name="numbers">How readings are printed.</param>
     /// <param name="setup">The holding.</param>
     /// <param name="shop">The shop.</param>
-    public MoveRows(SheetNumbers numbers, SetupFacts? setup, Shop shop) => (_numbers, _setup, _shop) = (numbers, setup, shop);
+    /// <param name="cutting">Numbers of the moves that cut.</param>
+    public MoveRows(SheetNumbers numbers, SetupFacts? setup, Shop shop, IReadOnlySet<int> cutting) => (_numbers, _setup, _shop, _cutting) = (numbers, setup, shop, cutting);
 
     /// <summary>The heading over the readings.</summary>
     /// <returns>A piece.</returns>
@@ -164,7 +166,7 @@ internal sealed class MoveRows
         var ladder = string.Concat(cells.Chunk(a).Select(row => $"<span class=\"dr\">{string.Concat(row)}</span>"));
         var rows = (int)Math.Ceiling(cells.Length / (double)a);
         var word = bracket.Depths.Count == 1 ? "one pass" : "each pass";
-        var says = bracket.Remark.Length > 0 ? $"{word}: {bracket.Remark}" : word;
+        var says = bracket.Remark.Length == 0 || bracket.Remark == "each pass" ? word : $"{word}: {bracket.Remark}";
         if (bracket.Times > 1)
         {
             says += $"; {Bits.Count(bracket.Times)} times through";
@@ -172,7 +174,7 @@ internal sealed class MoveRows
 
         var inner = bracket.Lines.SelectMany(l => l is MoveLine move ? Move(move, inBracket: true) : Of(l)).ToArray();
         var head = new Piece(
-            $"<div class=\"bs\">{Text(says)}</div><div class=\"ladder\"><span class=\"c1\">{Bits.Count(bracket.Number)}</span><span class=\"c2\">Z</span><span class=\"dps\">{ladder}</span></div>",
+            $"<div class=\"bs\">{Text(says)}</div><div class=\"ladder{(_cutting.Contains(bracket.Number) ? " cut" : string.Empty)}\"><span class=\"c1\">{Bits.Count(bracket.Number)}</span><span class=\"c2\">Z</span><span class=\"dps\">{ladder}</span></div>",
             (TextMeasure.Lines(says, Face.Plain, 7.4, Wide - 20) * 3.3) + Math.Max(5.4, rows * 4.7) + 0.6);
         var tall = head.Height + inner.Sum(p => p.Height);
         if (tall < 150)

@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Findings;
+using Handwheel.Jobs.Moves;
 using Handwheel.Plan;
 using Handwheel.Plan.Lines;
 using Handwheel.Sheets.Pictures;
@@ -18,7 +19,7 @@ internal static class StepBlocks
     public static IEnumerable<Block> Of(SheetParts parts, PlanStage stage, HoldingScene? scene, IReadOnlyDictionary<string, IReadOnlyList<Segment>> moves)
     {
         var numbers = scene?.Numbers ?? parts.Numbers;
-        var rows = new MoveRows(numbers, stage.Setup, parts.Plan.Shop);
+        var rows = new MoveRows(numbers, stage.Setup, parts.Plan.Shop, Cutting(parts));
         foreach (var step in stage.Steps)
         {
             var id = step.Step.Id;
@@ -28,8 +29,6 @@ internal static class StepBlocks
                 left.AddRange(StepPicture.Draw(scene, id, segments, Block.StepLeft, 52).Select(s => new Piece(s.ToString(), s.Height + 1)));
             }
 
-            left.AddRange(WorkingPieces.Of(step, numbers, Block.StepLeft));
-            left.AddRange(step.Lines.OfType<HandLine>().SelectMany(l => WorkingPieces.Of(l.Workings, numbers, Block.StepLeft)));
             left.AddRange(Findings(parts, step, id));
             var right = new List<Piece>();
             if (step.Lines.Any(l => l is MoveLine or PassBracket or TouchOffLine))
@@ -37,7 +36,8 @@ internal static class StepBlocks
                 right.Add(rows.Heading());
             }
 
-            right.AddRange(rows.Of(step.Lines));
+            right.AddRange(rows.Of(step.Lines.Select(l => l.Remark == step.Step.Text ? l with { Remark = string.Empty } : l)));
+            Place(step, numbers, left, right);
             yield return new()
             {
                 Key = id,
@@ -50,6 +50,29 @@ internal static class StepBlocks
             };
         }
     }
+
+    // Workings stand under the picture while there is room beside the readings, else under the readings: whichever column is the shorter.
+    private static void Place(PlanStep step, SheetNumbers numbers, List<Piece> left, List<Piece> right)
+    {
+        var hands = step.Lines.OfType<HandLine>().SelectMany(l => l.Workings).ToArray();
+        Piece[] narrow = [.. WorkingPieces.Of(step, numbers, Block.StepLeft), .. WorkingPieces.Of(hands, numbers, Block.StepLeft)];
+        Piece[] wide = [.. WorkingPieces.Of(step, numbers, Block.StepRight), .. WorkingPieces.Of(hands, numbers, Block.StepRight)];
+        for (var i = 0; i < narrow.Length; i++)
+        {
+            var (leftTall, rightTall) = (left.Sum(p => p.Height) + narrow[i].Height, right.Sum(p => p.Height) + wide[i].Height);
+            if (leftTall <= rightTall)
+            {
+                left.Add(narrow[i]);
+            }
+            else
+            {
+                right.Add(wide[i]);
+            }
+        }
+    }
+
+    private static SortedSet<int> Cutting(SheetParts parts) =>
+        [.. parts.Plan.Course.Stages.SelectMany(s => s.Steps).SelectMany(s => s.Events).OfType<Move>().Where(m => m.Cutting).Select(m => m.Number)];
 
     private static IEnumerable<Piece> Findings(SheetParts parts, PlanStep step, string id) =>
         step.Cautions.Select(c => FindingPieces.Box(Grade.Caution, c, Block.StepLeft))

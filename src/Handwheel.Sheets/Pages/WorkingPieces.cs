@@ -45,6 +45,7 @@ internal static class WorkingPieces
         "mm" => numbers.Length(working.Result),
         "deg" => Quantities.ReadingText.Rotary(working.Result, numbers.Step(Jobs.Moves.Axis.T)),
         "1" => Markup.Number(working.Result),
+        "mm/min" or "rpm" or "N" when Math.Abs(working.Result) >= 10 => $"{Bits.Fixed(working.Result, 0)} {working.Unit}",
         _ => $"{Markup.Number(Math.Round(working.Result, 2))} {working.Unit}",
     };
 
@@ -56,7 +57,7 @@ internal static class WorkingPieces
         tail += working.Note.Length > 0 ? ". " + working.Note : string.Empty;
         var text = name + sum + tail;
         var room = width - LabelWide;
-        var lines = TextMeasure.Lines(text, Face.Plain, 7.6, room);
+        var lines = Math.Max(TextMeasure.Lines(text, Face.Plain, 7.6, room), TextMeasure.Lines(Markup.TrueMinus(label), Face.FigureBold, 7.6, LabelWide - 0.6));
         return new(
             $"<div class=\"wk\"><span class=\"wl n\">{Markup.Figures(label)}</span><span class=\"wt\"><em>{Markup.Escape(name)}</em>{Markup.Escape(sum)}<em>{Markup.Escape(tail)}</em></span></div>",
             (lines * 3.3) + 1);

@@ -187,7 +187,27 @@ internal sealed class DrawingPicture
 
     private List<double> Levels() => Distinct(_job.Drawing.Features.Where(f => f.View == View.Top).SelectMany(f => f.IsCut && f.Through ? [] : new[] { f.From.Nominal, f.To.Nominal }).Where(z => z >= _part.Low - 1e-6 && z <= _part.High + 1e-6));
 
-    private List<double> Ordinates() => Distinct([.. _job.Drawing.Features.Where(f => f.View == View.Top && f.Shape is not (TangentShape or OutlineShape)).SelectMany(f => f.Places).Select(p => p.Centre.X), _part.Box.Left, _part.Box.Right]);
+    private List<double> Ordinates() => Distinct([.. _job.Drawing.Features.Where(f => f.View == View.Top && f.Shape is not (TangentShape or OutlineShape)).SelectMany(f => f.Places).Select(p => p.Centre.X), Nominal(_part.Box.Left, -1), Nominal(_part.Box.Right, 1)]);
+
+    // An end that a round makes is told at its nominal size, not as aimed.
+    private double Nominal(double end, int way)
+    {
+        foreach (var feature in _job.Drawing.Features.Where(f => f is { View: View.Top, IsCut: false }))
+        {
+            var across = feature.Shape switch
+            {
+                RoundShape round => round.Across,
+                RingShape ring => ring.Across,
+                _ => (Limits?)null,
+            };
+            if (across is { } size && Math.Abs(feature.Centre.X + (way * size.Middle / 2) - end) < 1e-6)
+            {
+                return feature.Centre.X + (way * size.Nominal / 2);
+            }
+        }
+
+        return end;
+    }
 
     private static List<double> Distinct(IEnumerable<double> values)
     {

@@ -125,12 +125,18 @@ public static class WhyText
         foreach (var input in working.Inputs)
         {
             var place = input.Where is { } w ? $"  {w}" : string.Empty;
-            text.Append(indent).Append("    ").Append(input.Name).Append(' ').Append(input.Text).Append("  ").Append(Kind(input.Kind)).Append(": ").Append(input.Says).Append(place).Append('\n');
+            text.Append(indent).Append("    ").Append(input.Name).Append(' ').Append(input.Text).Append("  ").Append(Origin(input)).Append(place).Append('\n');
             if (input.From is { } from && depth < Deepest)
             {
                 Tree(text, from, depth + 3, told, where, unit);
             }
         }
+    }
+
+    private static string Origin(WorkingInput input)
+    {
+        var kind = Kind(input.Kind) + ": ";
+        return input.Says.StartsWith(kind, StringComparison.Ordinal) ? input.Says : kind + input.Says;
     }
 
     private static string Value(double value, string unit, LengthUnit shown) => unit switch
