@@ -31,10 +31,12 @@ internal static class MeasurePiece
             return string.Empty;
         }
 
-        // At most five pairs, about what is expected.
+        // About what is expected, as many pairs as find room: five, or three of the longer readings.
+        var cell = line.Strip.Max(p => TextMeasure.Width(numbers.Reading(axis, p.CrankTo), Face.FigureBold, 7.4)) + 1.7;
+        var most = cell * 5 < 42 ? 5 : 3;
         var nearest = Enumerable.Range(0, line.Strip.Count).MinBy(i => Math.Abs(line.Strip[i].Measures - line.Expected));
-        var first = Math.Clamp(nearest - 2, 0, Math.Max(0, line.Strip.Count - 5));
-        var pairs = line.Strip.Skip(first).Take(5).ToArray();
+        var first = Math.Clamp(nearest - (most / 2), 0, Math.Max(0, line.Strip.Count - most));
+        var pairs = line.Strip.Skip(first).Take(most).ToArray();
         var heads = string.Concat(pairs.Select(p => $"<td class=\"n\">{Markup.Figures(numbers.Length(p.Measures))}</td>"));
         var cells = string.Concat(pairs.Select((p, i) => $"<td class=\"n{(first + i == nearest ? " ex" : string.Empty)}\">{Markup.Figures(numbers.Reading(axis, p.CrankTo))}</td>"));
         return $"<table class=\"st\"><tr><th>if it is</th>{heads}</tr><tr><th>crank {axis} to</th>{cells}</tr></table>";

@@ -35,29 +35,31 @@ internal static class OverviewBlocks
         };
     }
 
-    private static IEnumerable<Piece> Order(SheetParts parts, PlanStage stage, IReadOnlyDictionary<string, int> pages)
+    private static IReadOnlyList<Piece> Order(SheetParts parts, PlanStage stage, IReadOnlyDictionary<string, int> pages)
     {
         var time = Bits.Time(stage.Steps.Sum(s => s.Minutes));
         var byHand = stage.Setup is null;
         var name = byHand ? string.Empty : $"<b class=\"ltr\">{Markup.Escape(stage.Stage.Name)}</b> ";
         var text = byHand ? "by hand" : Heading(stage);
-        yield return new(
+        var heading = new Piece(
             $"<div class=\"oh\"><span>{name}{Markup.Escape(text)}</span><span>{time}</span></div>",
-            (TextMeasure.Lines(text, Face.Plain, 8.2, Block.OverviewRight - 24) * 3.7) + 1.2);
-        foreach (var step in stage.Steps)
-        {
-            var page = pages.TryGetValue(step.Step.Id, out var n) ? Bits.Count(n) : string.Empty;
-            var marks = parts.Findings.Where(f => string.Equals(f.Step, step.Step.Id, StringComparison.Ordinal)).Select(f => f.Grade).ToList();
-            if (step.Cautions.Count > 0)
-            {
-                marks.Add(Grade.Caution);
-            }
+            (TextMeasure.Lines(text, Face.Plain, 8.2, Block.OverviewRight - 22) * 3.7) + 1.2);
+        return Bits.Headed(heading, stage.Steps.Select(s => Row(parts, s, pages)));
+    }
 
-            var mark = marks.Count > 0 ? " " + Bits.Mark(marks.Max(), 3.2) : string.Empty;
-            yield return new(
-                $"<div class=\"or\">{Bits.Box}<b class=\"id\">{Markup.Escape(step.Step.Id)}</b><span>{Markup.Escape(step.Step.Text)}{mark}</span><span class=\"pg\">{page}</span></div>",
-                Math.Max(4.3, (TextMeasure.Lines(step.Step.Text + (marks.Count > 0 ? " MM" : string.Empty), Face.Plain, 8.4, Block.OverviewRight - 21) * 3.75) + 0.7));
+    private static Piece Row(SheetParts parts, PlanStep step, IReadOnlyDictionary<string, int> pages)
+    {
+        var page = pages.TryGetValue(step.Step.Id, out var n) ? Bits.Count(n) : string.Empty;
+        var marks = parts.Findings.Where(f => string.Equals(f.Step, step.Step.Id, StringComparison.Ordinal)).Select(f => f.Grade).ToList();
+        if (step.Cautions.Count > 0)
+        {
+            marks.Add(Grade.Caution);
         }
+
+        var mark = marks.Count > 0 ? " " + Bits.Mark(marks.Max(), 3.2) : string.Empty;
+        return new(
+            $"<div class=\"or\">{Bits.Box}<b class=\"id\">{Markup.Escape(step.Step.Id)}</b><span>{Markup.Escape(step.Step.Text)}{mark}</span><span class=\"pg\">{page}</span></div>",
+            Math.Max(4.3, (TextMeasure.Lines(step.Step.Text + (marks.Count > 0 ? " MM" : string.Empty), Face.Plain, 8.4, Block.OverviewRight - 21) * 3.75) + 0.7));
     }
 
     private static string Heading(PlanStage stage)

@@ -240,7 +240,7 @@ internal sealed class HoldingPicture
     private void Heights()
     {
         var stock = _stock;
-        List<(double Z, double X, string Name)> levels = [(stock.High, stock.Plan.Left, _raw ? "raw top" : "stock\u2019s top"), (_scene.PartBox.Low, _scene.PartBox.Plan.Left, "lowest of the part"), (stock.Low, stock.Plan.Left, "stock rests"), (0, 0, "zero")];
+        List<(double Z, double X, string Name)> levels = [(stock.High, stock.Plan.Left, _raw ? "raw top" : "stock\u2019s top"), (_scene.PartBox.Low, _scene.PartBox.Plan.Left, "part\u2019s lowest"), (stock.Low, stock.Plan.Left, "stock rests"), (0, 0, "zero")];
         levels.AddRange(_scene.Setup.Fixtures.Where(f => !Wide(f) && f.Most.Z >= _front.World.Low).Select(f => (f.Most.Z, f.Least.X - (f.Across / 2), "top of " + f.Name)));
         var shown = levels.OrderByDescending(l => l.Z).GroupBy(l => Math.Round(l.Z, 4)).Select(g => (Z: g.Key, g.First().X, Name: string.Join(", ", g.Select(l => l.Name).Distinct()))).ToArray();
         var n = _scene.Numbers;
