@@ -4,194 +4,165 @@ using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
+using Handwheel.Jobs.Stocks;
 using Handwheel.Plan.Cranking;
+using Handwheel.Plan.Lines;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Steps;
 using Handwheel.Plan.Workings;
-using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Workpieces;
 
 namespace Handwheel.Plan;
 
-/// <summary>Works a job out: each step into moves with readings and workings, in the order they are cranked. A pure function of job and shop.</summary>
+/// <summary>Works a job out: every step into moves with readings and workings. A pure function of job and shop.</summary>
 public sealed class Planner
 {
     private readonly Job job;
     private readonly Shop shop;
     private readonly AimedDrawing drawing;
-    private readonly PlannedMetal metal;
-    private readonly Recorder recorder;
     private readonly Figures figures;
+    private readonly MoveNumbers numbers = new();
     private readonly List<Finding> findings = [];
-    private Point3? web;
-    private string? releaseAt;
+    private Workpiece metal;
+    private (Place3 At, Place3 Outward)? web;
+    private (Place3 At, Place3 Way)? waste;
 
     private Planner(Job job, Shop shop)
     {
         this.job = job;
         this.shop = shop;
         drawing = new(job);
-        metal = new(job.Stock);
-        recorder = new(metal, shop);
         figures = new(job.Unit);
+        metal = new(StockSolid.Of(job.Stock));
     }
 
-    /// <summary>Plans a job.</summary>
-    /// <param name="job">The job.</param>
-    /// <param name="shop">The shop; without a mill nothing on a machine is planned.</param>
-    /// <returns>The plan; a step that could not be planned has no moves and a finding.</returns>
+    /// <summary>Works a job out.</summary>
+    /// <param name="job">The job, read without a halt.</param>
+    /// <param name="shop">The shop it is made in.</param>
+    /// <returns>The plan; findings say what could not be worked out.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static JobPlan Plan(Job job, Shop shop)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(shop);
-        return new Planner(job, shop).Whole();
+        return new Planner(job, shop).Work();
     }
 
-    private JobPlan Whole()
+    private JobPlan Work()
     {
         var stages = new List<PlanStage>();
         var course = new List<CourseStage>();
         foreach (var stage in job.Stages)
         {
-            var (plan, facts) = stage is Holding holding ? Held(holding) : ByHand(stage);
-            stages.Add(plan);
-            course.Add(facts);
+            var (planned, moved) = stage is Holding holding ? Held(holding) : ByHand(stage);
+            stages.Add(planned);
+            course.Add(moved);
         }
 
         return new()
         {
             Job = job,
             Shop = shop,
-            Course = new() { Title = job.Title, Unit = job.Unit, Stages = course, ReleaseAt = releaseAt, JobFile = job.File, ShopFile = job.ShopFile },
             Stages = stages,
             Findings = findings,
+            Course = new()
+            {
+                Title = job.Title,
+                JobFile = job.File,
+                ShopFile = job.ShopFile,
+                Unit = job.Unit,
+                Stages = course,
+                ReleaseAt = job.Stages.SelectMany(s => s.Steps).FirstOrDefault(s => s is HandStep { Work: HandWork.BreakWeb } or SawStep { Web: null })?.Id,
+            },
         };
     }
 
-    private (PlanStage Plan, CourseStage Course) ByHand(Stage stage)
-    {
-        var steps = new List<PlanStep>();
-        var course = new List<CourseStep>();
-        foreach (var step in stage.Steps.OfType<HandStep>())
-        {
-            var (line, happens) = HandPlanner.Plan(drawing, shop, step, web);
-            recorder.Say(line, happens);
-            if (step.Work == HandWork.BreakWeb)
-            {
-                releaseAt = step.Id;
-            }
-
-            Close(step, [], [], steps, course);
-        }
-
-        return (new() { Stage = stage, Steps = steps }, new() { Name = stage.Name, Steps = course });
-    }
-
-    private (PlanStage Plan, CourseStage Course) Held(Holding holding)
+    private (PlanStage Stage, CourseStage Course) Held(Holding holding)
     {
         if (shop.Mill is null)
         {
-            findings.Add(FindingCatalogue.CannotPlan(new FindingPlace(holding.Name, holding.Where), "The shop has no mill", "Write the mill into the shop."));
+            findings.Add(FindingCatalogue.Missing(holding.Where, "A mill in the shop", "Write 'mill travels x 400, y 150, quill 100' in the shop's file."));
             return (new() { Stage = holding, Steps = [] }, new() { Name = holding.Name, Steps = [] });
         }
 
-        var maker = new SetupMaker(drawing, job.Stock, shop);
-        var lies = maker.Lay(holding);
-        var facts = maker.Facts(holding, lies);
-        var desk = Furnish(holding, lies, facts);
-        recorder.Holding = lies;
-        recorder.Centre = new(facts.Rotary?.X ?? 0, facts.Rotary?.Y ?? 0);
-        recorder.Begin(new(0, 0, desk.ChangeAt, 0));
-        var rounds = new RoundPlanner(desk);
-        var saws = new SawPlanner(desk);
+        var (plan, setup, how) = new HoldingSetter(job, shop, drawing, figures).Set(holding, metal);
+        var machine = new Machine(shop, new(metal, setup), numbers);
+        var bench = new Bench(job, shop, holding, plan, machine, drawing);
+        var planner = new StepPlanner(bench);
         var steps = new List<PlanStep>();
-        var course = new List<CourseStep>();
-        for (var i = 0; i < holding.Steps.Count; i++)
+        var moved = new List<CourseStep>();
+        foreach (var step in holding.Steps)
         {
-            var step = holding.Steps[i];
-            if (One(desk, step, holding.Steps.Skip(i + 1), rounds, saws) is { } finding)
+            planner.Plan(step);
+            var (events, lines, minutes) = machine.Take();
+            steps.Add(new() { Step = step, Lines = lines, Workings = bench.TakeWorkings(), Minutes = minutes, Heading = Heading(machine, lines), Cautions = Cautions.Of(step, machine.Cutter, job) });
+            moved.Add(new() { Id = step.Id, Text = step.Text, Where = step.Where, Events = events });
+        }
+
+        metal = machine.Metal.Piece;
+        (web, waste) = (planner.Web ?? web, planner.Waste ?? waste);
+        findings.AddRange(bench.Findings);
+        return (
+            new() { Stage = holding, Setup = setup, HowSet = how, Steps = steps, RetractZ = machine.Cutter is null ? 0 : bench.Safe().Result, DryCheck = Dry(plan, machine) },
+            new() { Name = holding.Name, Setup = setup, Steps = moved });
+    }
+
+    private static string Heading(Machine machine, IReadOnlyList<SheetLine> lines)
+    {
+        if (machine.Cutter is not { } cutter || !lines.OfType<MoveLine>().Any() && !lines.OfType<PassBracket>().Any())
+        {
+            return string.Empty;
+        }
+
+        var passes = lines.OfType<PassBracket>().Select(b => b.Depths.Count).DefaultIfEmpty(0).Max();
+        var stays = lines.OfType<CutterLine>().Any() ? string.Empty : " stays";
+        return passes > 1 ? FormattableString.Invariant($"{cutter.Name}{stays}, {passes} passes") : cutter.Name + stays;
+    }
+
+    // Two places to stand the cutter over a scribed line before the first chip.
+    private IReadOnlyList<string> Dry(HoldingPlan plan, Machine machine)
+    {
+        var said = new List<string>();
+        foreach (var f in job.Drawing.Features.Select(plan.Of).OfType<PlanFeature>().Where(f => AimedDrawing.RadiusOf(f.Feature) is not null).Take(2))
+        {
+            said.Add($"X {figures.R(f.Centre.X, machine.Setup.Axes.X.Step)}, Y {figures.R(f.Centre.Y, machine.Setup.Axes.Y.Step)}: the spindle stands over the middle of {f.Feature.Name}.");
+        }
+
+        return said;
+    }
+
+    private (PlanStage Stage, CourseStage Course) ByHand(Stage stage)
+    {
+        var worker = new HandWorker(job, figures, web);
+        var steps = new List<PlanStep>();
+        var moved = new List<CourseStep>();
+        foreach (var step in stage.Steps.OfType<HandStep>())
+        {
+            var done = worker.Plan(step, metal);
+            if (done is null)
             {
-                findings.Add(finding);
+                findings.Add(FindingCatalogue.CannotPlan(new FindingPlace(step.Id, step.Where), $"Where '{step.Text}' is done cannot be worked out", "Name the face or the feature: 'file near side to the line'; a web is broken after a saw has left one."));
             }
 
-            Close(step, [.. desk.Shown], [.. desk.Cautions], steps, course);
-            desk.Shown.Clear();
-            desk.Cautions.Clear();
+            steps.Add(new() { Step = step, Lines = done is { } d ? [d.Line] : [], Workings = done?.Line.Workings ?? [], Minutes = 5, Cautions = Cautions.Of(step, null, job) });
+            moved.Add(new() { Id = step.Id, Text = step.Text, Where = step.Where, Events = done is { } e ? [e.Work] : [] });
+            if (done is { } w)
+            {
+                Taken(w.Work);
+            }
         }
 
-        if (saws.Web is { } point)
+        return (new() { Stage = stage, Steps = steps }, new() { Name = stage.Name, Steps = moved });
+    }
+
+    // What falls away by hand, as far as the steps that follow must know of it.
+    private void Taken(Handwork work)
+    {
+        var fallen = work.Work == "saw" ? HandWaste.Beyond(work.At, work.Direction)
+            : work.Work == "break web" && waste is { } w ? HandWaste.Beyond(w.At, w.Way) : null;
+        if (fallen is not null)
         {
-            web = lies.Placement.Back(point);
+            metal = metal.After(fallen);
         }
-
-        return (
-            new() { Stage = holding, Setup = facts, HowSet = HowSet.Of(holding, lies, shop, figures), DryCheck = HowSet.DryCheck(lies, drawing, figures), RetractZ = desk.Retract, Steps = steps },
-            new() { Name = holding.Name, Setup = facts, Steps = course });
-    }
-
-    private Desk Furnish(Holding holding, HoldingPlan lies, SetupFacts facts) => new()
-    {
-        Job = job,
-        Shop = shop,
-        Drawing = drawing,
-        Plan = lies,
-        Setup = facts,
-        Holding = holding,
-        Work = new(figures, facts.Axes),
-        Recorder = recorder,
-        Metal = metal,
-        Speeds = new(job, shop.Mill!, figures),
-    };
-
-    private Finding? One(Desk desk, Step step, IEnumerable<Step> rest, RoundPlanner rounds, SawPlanner saws)
-    {
-        var cutter = step.Cutter is null ? null : shop.Cutters.GetValueOrDefault(step.Cutter);
-        if (step is ZeroStep zero)
-        {
-            var next = rest.Select(s => s.Cutter).FirstOrDefault(c => c is not null);
-            ZeroPlanner.Plan(desk, zero, next is null ? null : shop.Cutters.GetValueOrDefault(next));
-            return null;
-        }
-
-        return step switch
-        {
-            MoveStep typed => Typed(desk, typed, cutter),
-            MeasureStep measure => rounds.Measure(measure),
-            _ when cutter is null => desk.CannotPlan(step, step.Cutter is null ? "No cutter is named" : $"{step.Cutter} is not in the shop", "Name a cutter of the shop."),
-            _ => Cutting(desk, step, cutter, rounds, saws),
-        };
-    }
-
-    private static Finding? Typed(Desk desk, MoveStep step, Cutter? cutter)
-    {
-        TypedMovePlanner.Plan(desk, step, cutter);
-        return null;
-    }
-
-    private static Finding? Cutting(Desk desk, Step step, Cutter cutter, RoundPlanner rounds, SawPlanner saws)
-    {
-        switch (step)
-        {
-            case FaceStep face:
-                FacePlanner.Plan(desk, face, cutter);
-                return null;
-            case HoleStep { Work: not HoleWork.Bore } hole:
-                HolePlanner.Plan(desk, hole, cutter);
-                return null;
-            case RoundStep round:
-                return rounds.Plan(round, cutter);
-            case SideStep side:
-                return SidePlanner.Plan(desk, side, cutter);
-            case SawStep saw:
-                return saws.Plan(saw, cutter);
-            default:
-                return desk.CannotPlan(step, "This step is read but not planned yet", "Write the moves out as typed moves.");
-        }
-    }
-
-    private void Close(Step step, IReadOnlyList<Working> workings, IReadOnlyList<string> cautions, List<PlanStep> steps, List<CourseStep> course)
-    {
-        var (lines, events) = recorder.Take();
-        steps.Add(new() { Step = step, Lines = lines, Workings = workings, Cautions = cautions, Minutes = recorder.TakeMinutes() });
-        course.Add(new() { Id = step.Id, Text = step.Text, Where = step.Where, Events = events });
     }
 }

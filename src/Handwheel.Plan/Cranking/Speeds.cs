@@ -89,7 +89,7 @@ internal sealed class Speeds
         {
             Name = $"feed of {cutter.Name}",
             Formula = "speed x chip a tooth x teeth",
-            PutIn = $"{Figures.Bare(rpm.Result, 1)} x {figures.L(chip)} x {Figures.Bare(teeth)}",
+            PutIn = $"{Figures.Bare(rpm.Result, 1)} x {figures.L(chip)} x {teeth.ToString(System.Globalization.CultureInfo.InvariantCulture)}",
             Exact = rpm.Result * chip * teeth,
             Result = rpm.Result * chip * teeth,
             Unit = "mm/min",

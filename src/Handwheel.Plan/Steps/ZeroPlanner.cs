@@ -1,76 +1,204 @@
 using Handwheel.Jobs.Moves;
-using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
+using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Plan.Steps;
 
-// zero x, y on rotary centre; zero z on a top; zero x or y on a side.
-internal static class ZeroPlanner
+// Finds zeros: what to do and what to set the readout to.
+internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
 {
-    internal static void Plan(Desk desk, ZeroStep step, Cutter? next)
-    {
-        if (step.Axes.Contains('z', StringComparison.Ordinal))
-        {
-            if (next is not null)
-            {
-                desk.Put(next);
-                TouchOffPlanner.Touch(desk, step.On == ZeroOn.FeatureTop ? desk.Plan.Find(step.Feature) : null, step);
-            }
+    // Paper where neither the line nor the shop says: 0.05 mm (common practice, no source).
+    private const double UsualPaper = 0.05;
 
+    internal void Plan(ZeroStep step)
+    {
+        foreach (var axis in step.Axes)
+        {
+            if (axis == 'z')
+            {
+                Height(step);
+            }
+            else
+            {
+                Sideways(step, axis == 'x' ? Axis.X : Axis.Y);
+            }
+        }
+
+        if (step.On == ZeroOn.RotaryCentre && bench.Machine.Setup.Rotary is not null)
+        {
+            Rotary();
+        }
+    }
+
+    // The rotary's own zero: the jaw swept along X; a round in a chuck has no side of its own yet.
+    private void Rotary()
+    {
+        var jaw = bench.Machine.Setup.Fixtures.Any(f => f.Name == "fixed jaw");
+        bench.Machine.Touch(new()
+        {
+            TouchOff = new() { Axis = Axis.T, On = "fixture", Surface = jaw ? "fixed jaw" : "rotary", At = default, With = "indicator", SetTo = 0 },
+            Says = jaw ? "Turn the rotary until an indicator stands still along the fixed jaw: set its dial to 0." : "Turn the rotary to 0 on its rim, clockwise, and set its dial to 0.",
+            Working = Work.Value(new("T set", "0", "0", 0, Work.Practice), "deg"),
+        });
+    }
+
+    // Z belongs to a cutter: the first that this holding uses.
+    private void Height(ZeroStep step)
+    {
+        bench.Paper = step.Size?.Value ?? Gauge("paper") ?? UsualPaper;
+        var name = step.Cutter ?? bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).Select(s => s.Cutter).FirstOrDefault(c => c is not null);
+        if (name is not null && bench.Shop.Cutters.TryGetValue(name, out var cutter))
+        {
+            _ = toucher.Use(step, cutter, 0, null);
+        }
+    }
+
+    private void Sideways(ZeroStep step, Axis axis)
+    {
+        switch (step.On)
+        {
+            case ZeroOn.RotaryCentre:
+                Found(step, axis, new() { Axis = axis, On = "rotary centre", Surface = "rotary centre", At = default, With = "indicator", SetTo = 0 }, "0", "the rotary's centre, an indicator swept by the rotary's own turn");
+                break;
+            case ZeroOn.FeatureAxis:
+                OnAxis(step, axis);
+                break;
+            case ZeroOn.FixedJaw:
+                OnJaw(step, axis);
+                break;
+            default:
+                OnSide(step, axis);
+                break;
+        }
+    }
+
+    private void Found(ZeroStep step, Axis axis, TouchOff touch, string putIn, string on)
+    {
+        _ = step;
+        var set = Work.Value(new($"{axis} set", "place of what is found, less or more half of what finds it", putIn, touch.SetTo, Work.Practice), "mm");
+        bench.Machine.Touch(new()
+        {
+            TouchOff = touch,
+            Says = $"Find {axis} on {on}: set {axis} {bench.Figures.R(touch.SetTo, bench.Work.Facts(axis).Step)}.",
+            Working = set,
+        });
+    }
+
+    private void OnAxis(ZeroStep step, Axis axis)
+    {
+        if (bench.Plan.Find(step.Feature) is not { } f)
+        {
+            bench.Cannot(step, $"'{step.Feature}' does not stand upright in this holding.", "Name a hole or boss whose axis is upright.");
             return;
         }
 
-        foreach (var axis in step.Axes.Select(c => c == 'x' ? Axis.X : Axis.Y))
-        {
-            Sideways(desk, step, axis);
-        }
-
-        if (desk.Turns)
-        {
-            var zero = desk.Rule(Axis.T, 0, "T set", "fixed jaw swept parallel to X");
-            desk.Recorder.Touch(new() { Axis = Axis.T, On = "fixture", Surface = "fixed jaw", At = default, With = "indicator", SetTo = 0 }, "indicator along the fixed jaw till it stands still: set the rotary's dial to 0", zero);
-        }
+        var to = axis == Axis.X ? f.Centre.X : f.Centre.Y;
+        Found(step, axis, new() { Axis = axis, On = "axis", Surface = f.Feature.Name, At = new(f.Centre.X, f.Centre.Y, f.High), With = step.By, SetTo = Snap(axis, to) }, Figures(to), $"the axis of {f.Feature.Name} by {step.By}");
     }
 
-    private static void Sideways(Desk desk, ZeroStep step, Axis axis)
+    private void OnJaw(ZeroStep step, Axis axis)
     {
-        var set = step.SetTo is { } typed ? desk.Work.Typed("set", typed) : desk.Work.Rule("set", 0, "the place named is the zero");
-        var onRotary = step.OnRotaryCentre || step.On == ZeroOn.RotaryCentre;
-        var minus = step.On is ZeroOn.LeftEnd or ZeroOn.NearSide;
-        var side = IsSide(step.On);
-        var half = side ? (step.Size?.Value ?? 10) / 2 : 0;
-        var value = set.Value + (side ? (minus ? -half : half) : 0);
-        var working = desk.Work.Reading(
-            axis,
-            new($"{axis} set", side ? "zero -+ half the finder" : "the place named is the zero", desk.Work.Figures.L(value), value, Work.Practice),
-            Toward.Nearest,
-            set);
-        var words = Words(step, onRotary);
-        desk.Recorder.Touch(
-            new()
-            {
-                Axis = axis,
-                On = onRotary ? "rotary centre" : side ? "metal" : "axis",
-                Surface = words,
-                At = side ? new((desk.Plan.Least.X + desk.Plan.Most.X) / 2, (desk.Plan.Least.Y + desk.Plan.Most.Y) / 2, desk.Plan.Most.Z - 3) : default,
-                Towards = minus ? 1 : -1,
-                With = side ? "finder" : step.By,
-                Half = half,
-                SetTo = working.Result,
-            },
-            onRotary ? "indicator in the spindle, swept by the rotary's own turn till it stands still" : $"{step.By} on the {words}",
-            working);
+        if (bench.Machine.Setup.Fixtures.FirstOrDefault(f => f.Name == "fixed jaw") is not { } jaw)
+        {
+            bench.Cannot(step, "This holding has no fixed jaw.", "Find the zero on a side of the stock.");
+            return;
+        }
+
+        var face = axis == Axis.X ? jaw.Least.X : jaw.Least.Y;
+        Found(step, axis, new() { Axis = axis, On = "fixture", Surface = "fixed jaw", At = new(jaw.Least.X, jaw.Least.Y, jaw.Most.Z), Towards = 1, With = step.By, SetTo = Snap(axis, face) }, Figures(face), $"the fixed jaw's face by {step.By}");
     }
 
-    private static bool IsSide(ZeroOn on) => on is ZeroOn.LeftEnd or ZeroOn.RightEnd or ZeroOn.NearSide or ZeroOn.FarSide;
-
-    private static string Words(ZeroStep step, bool onRotary) => (onRotary, step.Feature) switch
+    private void OnSide(ZeroStep step, Axis axis)
     {
-        (true, null) => "rotary centre",
-        (true, { } on) => $"{on} on the rotary centre",
-        (_, { } name) => name,
-        _ => step.On.ToString().ToLowerInvariant(),
+        var high = step.On is ZeroOn.RightEnd or ZeroOn.FarSide or ZeroOn.Middle;
+        if (Surface(axis, high) is not { } s)
+        {
+            bench.Cannot(step, "There is no side of the metal that can be reached here.", "Let the work stand higher, or find the zero elsewhere.");
+            return;
+        }
+
+        var half = (step.Size?.Value ?? Gauge("finder") ?? 10) / 2;
+        var place = s.Place;
+        var to = Snap(axis, step.SetTo is { } typed && step.On != ZeroOn.Middle ? typed.Value : high ? place + half : place - half);
+        var touch = new TouchOff
+        {
+            Axis = axis,
+            On = "metal",
+            Surface = Word(step.On, axis),
+            At = axis == Axis.X ? new(high ? place + half : place - half, s.Across, s.Height) : new(s.Across, high ? place + half : place - half, s.Height),
+            Towards = high ? -1 : 1,
+            With = "finder",
+            Half = half,
+            SetTo = to,
+        };
+        var both = step.On == ZeroOn.Middle ? "both sides in turn, half the way between them set; then " : string.Empty;
+        Found(step, axis, touch, $"{Figures(place)} {(high ? "+" : "-")} {Figures(2 * half)}/2", $"{both}the {touch.Surface} by a finder of {bench.Figures.LU(2 * half)}");
+    }
+
+    private static string Word(ZeroOn on, Axis axis) => on switch
+    {
+        ZeroOn.LeftEnd => "left end",
+        ZeroOn.RightEnd => "right end",
+        ZeroOn.NearSide => "near side",
+        ZeroOn.FarSide => "far side",
+        _ => axis == Axis.X ? "right end" : "far side",
     };
+
+    // The outermost metal along an axis above what holds, where it stands, and how high.
+    private (double Place, double Across, double Height)? Surface(Axis axis, bool high)
+    {
+        var metal = bench.Metal;
+        var box = metal.Box(0);
+        var low = bench.Machine.Setup.Fixtures.Where(f => f.Holds).Select(f => f.Most.Z).DefaultIfEmpty(box.Min.Z).Max();
+        var alongX = axis == Axis.X;
+        var (from, to) = alongX ? (box.Min.Y, box.Max.Y) : (box.Min.X, box.Max.X);
+        (double Place, double Across, double Height)? best = null;
+        var (top, _) = (metal.Heights(0).High, 0);
+        for (var i = 0; i <= 60; i++)
+        {
+            var z = top - 0.05 - ((top - 0.05 - low - 0.3) * i / 60);
+            for (var k = 1; k < 8; k++)
+            {
+                var across = from + ((to - from) * k / 8);
+                if (Out(metal, alongX, across, z, high) is { } place && (best is null || (high ? place > best.Value.Place + 1e-6 : place < best.Value.Place - 1e-6)))
+                {
+                    best = (place, across, z);
+                }
+            }
+        }
+
+        return best is { } b ? Climbed(metal, alongX, high, b) : null;
+    }
+
+    private static double? Out(Cranking.HeldMetal metal, bool alongX, double across, double z, bool high)
+    {
+        var spans = metal.Sound(alongX ? Line3.AlongX(across, z) : Line3.AlongY(across, z), 0);
+        return spans.Count == 0 ? null : high ? spans[^1].To : spans[0].From;
+    }
+
+    // An edge between the heights looked at is gone to; a flat side is taken below its top.
+    private static (double Place, double Across, double Height) Climbed(Cranking.HeldMetal metal, bool alongX, bool high, (double Place, double Across, double Height) best)
+    {
+        var (place, across, height) = best;
+        for (var step = 0.5; step > 1e-9; step /= 2)
+        {
+            foreach (var z in new[] { height - step, height + step })
+            {
+                if (Out(metal, alongX, across, z, high) is { } p && (high ? p > place + 1e-12 : p < place - 1e-12))
+                {
+                    (place, height) = (p, z);
+                }
+            }
+        }
+
+        return (place, across, height);
+    }
+
+    private double? Gauge(string kind) => bench.Shop.Gauges.Values.Where(g => g.Kind == kind && g.Size > 0).Select(g => (double?)g.Size).FirstOrDefault();
+
+    private double Snap(Axis axis, double value) => Rounding.ToStep(value, bench.Work.Facts(axis).Step, Toward.Nearest);
+
+    private string Figures(double value) => bench.Figures.L(value);
 }

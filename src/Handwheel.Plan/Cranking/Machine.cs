@@ -1,0 +1,211 @@
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
+using Handwheel.Plan.Lines;
+using Handwheel.Plan.Workings;
+using Handwheel.Solids.Cuts;
+using Handwheel.Solids.Cutters;
+using Handwheel.Solids.Geometry;
+
+namespace Handwheel.Plan.Cranking;
+
+// The machine in one holding: moves one axis at a time, writes each as a line and an event, and cuts the planned metal with it.
+internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
+{
+    private readonly List<CourseEvent> events = [];
+    private readonly List<SheetLine> lines = [];
+    private readonly Gearing gearing = new(shop);
+
+    internal Reading At { get; private set; }
+
+    internal Cutter? Cutter { get; private set; }
+
+    internal CutterShape? Shape { get; private set; }
+
+    internal double Feed { get; private set; }
+
+    internal HeldMetal Metal => metal;
+
+    internal SetupFacts Setup => metal.Setup;
+
+    internal double Minutes { get; private set; }
+
+    // What was written since the last step, taken out.
+    internal (IReadOnlyList<CourseEvent> Events, IReadOnlyList<SheetLine> Lines, double Minutes) Take()
+    {
+        (IReadOnlyList<CourseEvent>, IReadOnlyList<SheetLine>, double) taken = ([.. events], [.. lines], Minutes);
+        events.Clear();
+        lines.Clear();
+        Minutes = 0;
+        return taken;
+    }
+
+    internal void Put(Cutter cutter, double across, double rpm, double feed, double high)
+    {
+        Cutter = CutterShapes.SetTo(cutter, across);
+        Shape = CutterShapes.Turns(cutter) ? CutterShapes.Of(Cutter, shop.Mill) : null;
+        Feed = feed;
+        At = At with { Z = high };
+        events.Add(new CutterIn(cutter.Name, rpm) { Across = across });
+        lines.Add(new CutterLine { Cutter = cutter.Name, Rpm = rpm, Out = cutter.Out, Remark = across > 0 ? "set the head" : string.Empty });
+        Minutes += 3;
+    }
+
+    internal void Touch(TouchOffLine line)
+    {
+        events.Add(line.TouchOff);
+        lines.Add(line);
+        Minutes += 2;
+        if (line.TouchOff.Axis == Axis.Z)
+        {
+            At = At with { Z = line.TouchOff.SetTo };
+        }
+        else
+        {
+            At = line.TouchOff.Axis switch { Axis.X => At with { X = line.TouchOff.SetTo }, Axis.Y => At with { Y = line.TouchOff.SetTo }, _ => At with { T = line.TouchOff.SetTo } };
+        }
+    }
+
+    internal void Add(CourseEvent one, SheetLine line)
+    {
+        events.Add(one);
+        lines.Add(line);
+        Minutes += 2;
+    }
+
+    // A move on its own; nothing where the axis stands there already. A dial is come to towards plus (Z downwards), past it first where need be.
+    internal void Go(Crank crank)
+    {
+        if (Slack(crank, Value(crank.Axis)) is { } past)
+        {
+            Once(past);
+        }
+
+        Once(crank);
+    }
+
+    // The same lines at each depth: the depth move, then the body.
+    internal void Passes(IReadOnlyList<Working> depths, bool plunges, IReadOnlyList<Crank> body)
+    {
+        if (depths.Count == 1)
+        {
+            Go(new Crank(Axis.Z, depths[0], plunges));
+            foreach (var crank in body)
+            {
+                Go(crank);
+            }
+
+            return;
+        }
+
+        var whole = WithSlack(body);
+        var numbered = whole.Select(_ => 0).ToArray();
+        var number = numbers.Next();
+        List<SheetLine> written = [];
+        for (var i = 0; i < depths.Count; i++)
+        {
+            _ = Apply(new Crank(Axis.Z, depths[i], plunges), number);
+            for (var k = 0; k < whole.Count; k++)
+            {
+                numbered[k] = numbered[k] == 0 ? numbers.Next() : numbered[k];
+                var line = Apply(whole[k], numbered[k]);
+                if (i == 0)
+                {
+                    written.Add(line);
+                }
+            }
+        }
+
+        lines.Add(new PassBracket { Number = number, Depths = [.. depths.Select(d => d.Result)], DepthWorkings = [.. depths], Lines = written });
+    }
+
+    private void Once(Crank crank)
+    {
+        if (crank.WholeTurn || Math.Abs(crank.From(Value(crank.Axis)) - Value(crank.Axis)) > 1e-9)
+        {
+            lines.Add(Apply(crank, numbers.Next()));
+        }
+    }
+
+    // The body with every dial come to towards plus, as it is gone through again and again.
+    private List<Crank> WithSlack(IReadOnlyList<Crank> body)
+    {
+        var stands = new Dictionary<Axis, double> { [Axis.X] = At.X, [Axis.Y] = At.Y, [Axis.Z] = At.Z };
+        List<Crank> whole = [];
+        foreach (var crank in body)
+        {
+            if (crank.Axis != Axis.T)
+            {
+                if (Slack(crank, stands[crank.Axis]) is { } past)
+                {
+                    whole.Add(past);
+                }
+
+                stands[crank.Axis] = crank.To.Result;
+            }
+
+            whole.Add(crank);
+        }
+
+        return whole;
+    }
+
+    private Crank? Slack(Crank crank, double at)
+    {
+        var facts = crank.Axis switch { Axis.X => Setup.Axes.X, Axis.Y => Setup.Axes.Y, _ => null };
+        if (facts is null || facts.Readout || crank.Cutting || facts.Backlash <= 0 || crank.To.Result >= at - 1e-9)
+        {
+            return null;
+        }
+
+        var by = Math.Ceiling(2 * facts.Backlash / facts.Step) * facts.Step;
+        return crank with
+        {
+            To = crank.To with
+            {
+                Name = "past it, to take up the slack",
+                Formula = $"{crank.To.Name} - twice the slack",
+                PutIn = FormattableString.Invariant($"{crank.To.Result} - {by}"),
+                Exact = crank.To.Result - by,
+                Result = crank.To.Result - by,
+                Rounded = string.Empty,
+                Source = Work.Practice,
+                Inputs = [],
+            },
+            ReadBack = false,
+            Remark = "past it, then back towards plus: the slack is taken up",
+        };
+    }
+
+    private double Value(Axis axis) => axis switch { Axis.X => At.X, Axis.Y => At.Y, Axis.Z => At.Z, _ => At.T };
+
+    private MoveLine Apply(Crank crank, int number)
+    {
+        var from = At;
+        var before = Value(crank.Axis);
+        var after = crank.From(before);
+        At = crank.Axis switch { Axis.X => At with { X = after }, Axis.Y => At with { Y = after }, Axis.Z => At with { Z = after }, _ => At with { T = after } };
+        var locks = crank.Cutting ? gearing.Locks(crank.Axis, Setup) : [];
+        events.Add(new Move { Number = number, To = At, Cutting = crank.Cutting, Feed = crank.Cutting ? Feed : 0, Locked = locks });
+        if (crank.Cutting && Shape is { } shape && shape.Pieces.Any(p => p.Cuts))
+        {
+            Sweep(shape, from, At);
+        }
+
+        var line = gearing.Line(crank, number, before, after, crank.Cutting ? Feed : 0, Radius(), locks);
+        Minutes += gearing.Minutes(line, crank.Cutting ? Feed : 0, Radius());
+        return line;
+    }
+
+    private double Radius() => Setup.Rotary is { } r ? Math.Max(1, Math.Sqrt(((At.X - r.X) * (At.X - r.X)) + ((At.Y - r.Y) * (At.Y - r.Y)))) : 1;
+
+    // Fixed to the work the cutter goes straight, or round the rotary's axis the other way.
+    private void Sweep(CutterShape shape, Reading from, Reading to)
+    {
+        var back = Poses.Turn(Setup, from.T).Inverse();
+        var start = back.Apply(new Point3(from.X, from.Y, from.Z)) with { Z = from.Z };
+        var path = from.T != to.T && Setup.Rotary is { } r
+            ? CutterPath.Arc(new(r.X, r.Y), start, (from.T - to.T) / 180 * Math.PI)
+            : CutterPath.Straight(start, back.Apply(new Point3(to.X, to.Y, to.Z)) with { Z = to.Z });
+        metal.Cut(new SweptCut(shape, path, Poses.Of(Setup).Inverse()));
+    }
+}

@@ -1,0 +1,213 @@
+using Handwheel.Jobs;
+using Handwheel.Jobs.Holdings;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
+using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Cranking;
+using Handwheel.Plan.Workings;
+using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Workpieces;
+
+namespace Handwheel.Plan.Setting;
+
+// How a holding truly stands: where the part lies, what holds it, how the axes stand.
+internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Figures figures)
+{
+    private const double TableThick = 60;
+
+    private readonly List<string> how = [];
+
+    internal (HoldingPlan Plan, SetupFacts Setup, IReadOnlyList<string> How) Set(Holding h, Workpiece metal)
+    {
+        var plan = new HoldingPlan(drawing, job.Stock, Placed(h));
+        var bare = Bare(h, plan);
+        var held = new HeldMetal(metal, bare);
+        var fixtures = shop.Holders.GetValueOrDefault(h.Holder) is { } holder ? Fixtures(h, holder, held) : [];
+        var middle = Middle(h, held);
+        return (plan, bare with { Fixtures = fixtures, Axes = Axes(middle), Rotary = Turning(h, fixtures) }, how);
+    }
+
+    // The part moved so that what its zeros are found on comes to lie where they say; a side keeps the drawing's own place unless a value was typed.
+    private Placement Placed(Holding h)
+    {
+        var placement = Placement.Of(h);
+        var plan = new HoldingPlan(drawing, job.Stock, placement);
+        double x = 0, y = 0;
+        foreach (var zero in h.Steps.OfType<ZeroStep>())
+        {
+            if (drawing.Find(zero.Feature) is not { } f || zero.On is not (ZeroOn.RotaryCentre or ZeroOn.FeatureAxis))
+            {
+                continue;
+            }
+
+            var at = plan.InPlan(f.View, drawing.PlaceOf(f, f.Places[0]));
+            x = zero.Axes.Contains('x', StringComparison.Ordinal) ? -at.X : x;
+            y = zero.Axes.Contains('y', StringComparison.Ordinal) ? -at.Y : y;
+        }
+
+        return placement.Moved(new(x, y, 0));
+    }
+
+    private static SetupFacts Bare(Holding h, HoldingPlan plan) => new()
+    {
+        Up = Poses.NameOf(h.Up),
+        Turn = h.Turn * Plane.ToDegrees,
+        TiltX = h.TiltX * Plane.ToDegrees,
+        TiltY = h.TiltY * Plane.ToDegrees,
+        PartOrigin = Placement.ToPlace(plan.Placement.Shift),
+        Fixtures = [],
+        Axes = new(new(null, null, Readout: true, 0.001, 0), new(null, null, Readout: true, 0.001, 0), new(null, null, Readout: true, 0.001, 0), new(null, null, Readout: false, 1.0 / 60, 0)),
+    };
+
+    private Point2 Middle(Holding h, HeldMetal held)
+    {
+        if (h.OnRotary)
+        {
+            return default;
+        }
+
+        var box = held.Box(0);
+        var x = held.Extent(true, box.Min.Y, box.Max.Y, box.Min.Z, 0) ?? (box.Min.X, box.Max.X);
+        var y = held.Extent(false, box.Min.X, box.Max.X, box.Min.Z, 0) ?? (box.Min.Y, box.Max.Y);
+        return new((x.Low + x.High) / 2, (y.Low + y.High) / 2);
+    }
+
+    private AxesFacts Axes(Point2 middle)
+    {
+        var mill = shop.Mill!;
+        AxisFacts Axis(MachineAxis a, double? c) => new(c - (a.Travel / 2), c + (a.Travel / 2), a.ReadoutStep is not null, a.Step, a.Backlash);
+        var t = shop.Rotary is { } r
+            ? new AxisFacts(null, null, Readout: false, Tidied(r.DialStep * Plane.ToDegrees), r.Backlash * Plane.ToDegrees)
+            : new AxisFacts(null, null, Readout: false, 1.0 / 60, 0);
+        return new(Axis(mill.X, middle.X), Axis(mill.Y, middle.Y), Axis(mill.Z, null), t);
+    }
+
+    // A dial's step as so many to a degree, so that whole degrees stay whole.
+    private static double Tidied(double step)
+    {
+        var perDegree = Math.Round(1 / step);
+        return perDegree >= 1 && Math.Abs((perDegree * step) - 1) < 1e-9 ? 1 / perDegree : step;
+    }
+
+    private RotaryFacts? Turning(Holding h, IReadOnlyList<FixtureFacts> fixtures) => h.OnRotary && shop.Rotary is { } r
+        ? new(0, 0, fixtures.Where(f => f.Name == "rotary").Select(f => f.Most.Z).FirstOrDefault(), Lies: false, r.Sense, 0, Tidied(r.DialStep * Plane.ToDegrees))
+        : null;
+
+    private List<FixtureFacts> Fixtures(Holding h, Holder holder, HeldMetal held)
+    {
+        var (bottom, _) = held.Heights(0);
+        var fixtures = holder.Kind switch
+        {
+            HolderKind.Vise => Vise(h, holder, held, bottom),
+            HolderKind.ThreeJawChuck => Chuck(h, holder, held, bottom),
+            _ => Clamps(h, holder, bottom),
+        };
+        var under = fixtures.Count == 0 ? bottom : fixtures.Min(f => f.Least.Z);
+        if (h.OnRotary && shop.Rotary is { } r)
+        {
+            fixtures.Add(new() { Name = "rotary", Turns = true, Across = r.Across, Least = new(0, 0, under - r.High), Most = new(0, 0, under) });
+            under -= r.High;
+        }
+
+        if (fixtures.Count > 0 && fixtures.TrueForAll(f => f.Name != "table"))
+        {
+            fixtures.Add(new() { Name = "table", Least = new(-shop.Mill!.X.Travel, -shop.Mill.Y.Travel, under - TableThick), Most = new(shop.Mill.X.Travel, shop.Mill.Y.Travel, under) });
+        }
+
+        return fixtures;
+    }
+
+    private List<FixtureFacts> Vise(Holding h, Holder v, HeldMetal held, double bottom)
+    {
+        var bed = bottom - (h.Parallels?.Value ?? 0);
+        var top = h.JawsAt?.Value ?? (bed + v.JawsDeep);
+        bed = h.Parallels is null && h.JawsAt is not null ? top - v.JawsDeep : bed;
+        var low = Math.Max(bottom, top - v.JawsDeep);
+        var (left, right, grip) = Gripped(h, v, held, low, top);
+        Say(h, v, top, bed, bottom, grip);
+        return Blocks(h, v, top, (left, right), grip);
+    }
+
+    // Where the jaws stand along themselves, and the metal between them.
+    private static (double Left, double Right, (double Low, double High) Grip) Gripped(Holding h, Holder v, HeldMetal held, double low, double top)
+    {
+        var along = !h.JawsAlongY;
+        var box = held.Box(0);
+        var run = held.Extent(along, along ? box.Min.Y : box.Min.X, along ? box.Max.Y : box.Max.X, low, 0, top) ?? (along ? (box.Min.X, box.Max.X) : (box.Min.Y, box.Max.Y));
+        var middle = h.JawsMiddle?.Value ?? (h.OnRotary ? 0 : (run.Low + run.High) / 2);
+        double left = middle - (v.JawsWide / 2), right = middle + (v.JawsWide / 2);
+        var grip = held.Extent(!along, Math.Max(left, run.Low), Math.Min(right, run.High), low, 0, top) ?? (0, 0);
+        return (left, right, grip);
+    }
+
+    private static List<FixtureFacts> Blocks(Holding h, Holder v, double top, (double Left, double Right) run, (double Low, double High) grip)
+    {
+        var along = !h.JawsAlongY;
+        FixtureFacts Block(string name, bool holds, double a, double b, double z0, double z1) => new()
+        {
+            Name = name,
+            Holds = holds,
+            Turns = h.OnRotary,
+            Soft = holds && v.Soft,
+            Least = along ? new(run.Left, a, z0) : new(a, run.Left, z0),
+            Most = along ? new(run.Right, b, z1) : new(b, run.Right, z1),
+        };
+        var body = Math.Max(v.BodyLong, v.Open + (2 * v.JawThick)) / 2;
+        var centre = (grip.Low + grip.High) / 2;
+        return
+        [
+            Block("fixed jaw", true, grip.High, grip.High + v.JawThick, top - v.JawsDeep, top),
+            Block("moving jaw", true, grip.Low - v.JawThick, grip.Low, top - v.JawsDeep, top),
+            Block("vise bed", false, centre - body, centre + body, top - v.JawsDeep - v.BedHigh, top - v.JawsDeep),
+        ];
+    }
+
+    private void Say(Holding h, Holder v, double top, double bed, double bottom, (double Low, double High) grip)
+    {
+        how.Add(FormattableString.Invariant($"{Named(v.Name)} vise{(h.OnRotary ? " on the rotary" : string.Empty)}, jaws along {(h.JawsAlongY ? "Y, fixed jaw at the right" : "X, fixed jaw at the back")}, their tops at Z {figures.R(top, shop.Mill!.Z.Step)}; swept parallel by indicator."));
+        how.Add(h.Parallels is { } p
+            ? $"The work stands on parallels {figures.LU(p.Value)}, tapped down: its underside at Z {figures.R(bottom, shop.Mill!.Z.Step)}."
+            : h.JawsAt is null ? $"The work stands on the bed of the vise, at Z {figures.R(bed, shop.Mill!.Z.Step)}." : "The work hangs in the jaws, set by height.");
+        how.Add($"The jaws press on {figures.LU(grip.High - grip.Low)} of metal, {figures.LU(top - Math.Max(bottom, top - v.JawsDeep))} deep.");
+        if (h.TiltX != 0 || h.TiltY != 0)
+        {
+            how.Add($"The work is set in the jaws at {Figures.Deg(Math.Abs((h.TiltX + h.TiltY) * Plane.ToDegrees))} deg, on an angle block or by the protractor.");
+        }
+    }
+
+    private List<FixtureFacts> Chuck(Holding h, Holder c, HeldMetal held, double bottom)
+    {
+        var top = h.JawsAt?.Value ?? (bottom + c.JawsDeep);
+        var low = top - c.JawsDeep;
+        var grip = held.Extent(true, -c.Open / 2, c.Open / 2, Math.Max(low, bottom), 0, top) ?? (-c.Open / 2, c.Open / 2);
+        var bore = Math.Max(grip.High, -grip.Low) * 2;
+        how.Add(FormattableString.Invariant($"{Named(c.Name)}-jaw chuck{(h.OnRotary ? " on the rotary, its body set true to the rotary's centre" : string.Empty)}, tops of its jaws at Z {figures.R(top, shop.Mill!.Z.Step)}, closed on {figures.LU(bore)}, {figures.LU(top - Math.Max(low, bottom))} deep."));
+        return
+        [
+            new() { Name = "chuck jaws", Holds = true, Turns = h.OnRotary, Soft = c.Soft, Across = Math.Max(c.JawsWide, bore + 2), Bore = bore, Least = new(0, 0, low), Most = new(0, 0, top) },
+            new() { Name = "chuck", Turns = h.OnRotary, Across = c.JawsWide, Least = new(0, 0, Math.Min(low, bottom) - Math.Max(c.BedHigh, 1)), Most = new(0, 0, Math.Min(low, bottom)) },
+        ];
+    }
+
+    private List<FixtureFacts> Clamps(Holding h, Holder c, double bottom)
+    {
+        how.Add($"Clamped on the {(h.OnRotary ? "rotary" : "table")}: {h.Clamps.Count} clamps, packed level.");
+        var half = c.JawsWide / 2;
+        List<FixtureFacts> all = [.. h.Clamps.Select(k => new FixtureFacts
+        {
+            Name = "clamp",
+            Holds = true,
+            Turns = h.OnRotary,
+            Least = new(k.X.Value - half, k.Y.Value - half, k.Top.Value),
+            Most = new(k.X.Value + half, k.Y.Value + half, k.Top.Value + c.JawsDeep),
+        })];
+        if (!h.OnRotary)
+        {
+            all.Add(new() { Name = "table", Least = new(-300, -300, bottom - 50), Most = new(300, 300, bottom) });
+        }
+
+        return all;
+    }
+
+    private static string Named(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+}

@@ -1,0 +1,166 @@
+using Handwheel.Jobs;
+using Handwheel.Jobs.Drawings;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Lines;
+using Handwheel.Plan.Setting;
+using Handwheel.Plan.Workings;
+using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Workpieces;
+
+namespace Handwheel.Plan.Steps;
+
+// Work away from the machine: what is done, where, and how to check it.
+internal sealed class HandWorker(Job job, Figures figures, (Place3 At, Place3 Outward)? web)
+{
+    // How far off a face is filed or rubbed where nothing was said, millimetres.
+    private const double Usual = 0.5;
+
+    private readonly DrawnPart part = DrawnPart.Of(job.Drawing, PartVariant.Aimed);
+
+    // The event, and the line; null where it cannot be worked out.
+    internal (Handwork Work, HandLine Line)? Plan(HandStep step, Workpiece metal) => step.Work switch
+    {
+        HandWork.Press => Press(step),
+        HandWork.Run => Run(step),
+        HandWork.BreakWeb => Web(step),
+        HandWork.File or HandWork.Rub => Faced(step),
+        HandWork.Saw => Sawn(step, metal),
+        HandWork.Tap => (new() { Work = "tap", Cutter = step.Cutter, Feature = step.Feature }, Line($"Tap {step.Feature} with {step.Cutter}, square, half a turn on and a quarter back; cutting oil.", "the screw runs in by hand")),
+        HandWork.BreakEdges => (new() { Work = "break edges", Feature = step.Feature }, Line($"Break {(step.Feature is { } f ? "the edges of " + f : "all edges")}{(step.Amount is { } a ? " " + figures.LU(a.Value) : string.Empty)}.", "no edge catches a fingernail")),
+        _ => (new() { Work = "other" }, Line(Said(step.Text), string.Empty)),
+    };
+
+    private static HandLine Line(string says, string check, params Working[] workings) => new() { Says = says, Check = check, Workings = workings };
+
+    private static string Said(string text) => text.StartsWith("do ", StringComparison.OrdinalIgnoreCase) ? text[3..] : text;
+
+    private (Handwork Work, HandLine Line)? Press(HandStep step)
+    {
+        if (part.Find(step.Feature ?? string.Empty) is not { } f)
+        {
+            return null;
+        }
+
+        var depth = f.To - f.From;
+        var turn = f.Feature.Shape is PolygonShape p ? p.Turn * Plane.ToDegrees : 0;
+        var working = Work.Value(new($"depth of {f.Feature.Name}", "its upper end - its floor", $"{figures.L(f.To)} - {figures.L(f.From)}", depth, Work.Geometry), "mm");
+        return (
+            new() { Work = "press", Cutter = step.Cutter, At = new(f.Centres[0].X, f.Centres[0].Y, f.To), Direction = new(0, 0, -1), Depth = depth, Turn = turn, Feature = f.Feature.Name },
+            Line($"Press {f.Feature.Name} with {step.Cutter}, {figures.LU(depth)} deep{(step.SquareTo is { } to ? ", square to " + to : string.Empty)}; back it out to clear the chips.", $"measure the depth: {figures.LU(depth)}", working));
+    }
+
+    private (Handwork Work, HandLine Line)? Run(HandStep step)
+    {
+        if (part.Find(step.Feature ?? string.Empty) is not { } f)
+        {
+            return null;
+        }
+
+        var bounds = part.Solid.Bounds;
+        return (
+            new() { Work = "run", Cutter = step.Cutter, At = new(f.Centres[0].X, f.Centres[0].Y, bounds.Max.Z), Direction = new(0, 0, -1), Depth = bounds.Size.Z + 2, Feature = f.Feature.Name },
+            Line($"Run {step.Cutter} through {f.Feature.Name} again by hand.", "it runs free from end to end"));
+    }
+
+    private (Handwork Work, HandLine Line)? Web(HandStep step)
+    {
+        if (web is not { } w)
+        {
+            return null;
+        }
+
+        return (
+            new() { Work = "break web", At = w.At, Direction = w.Outward },
+            Line("Bend the part to and fro until the web breaks; hold it in a rag." + (step.FileToLine ? " File what stands to the line." : string.Empty), "nothing of the web stands out past the outline"));
+    }
+
+    // A place of the face and the way out of the part, part frame.
+    private (Point3 At, Vector3 Out)? Face(HandStep step)
+    {
+        var solid = step.Feature is { } name && part.Find(name) is { } own ? own.Solid : step.Size is { } size && job.Drawing.Sizes.FirstOrDefault(s => s.Name == size) is { } of && part.Find(of.Feature) is { } sized ? sized.Solid : part.Solid;
+        var box = solid.Bounds;
+        var c = box.Centre;
+        (Point3, Vector3)? found = step.Face switch
+        {
+            "underside" => (new(c.X, c.Y, box.Min.Z), -Vector3.UnitZ),
+            "top" => (new(c.X, c.Y, box.Max.Z), Vector3.UnitZ),
+            "left end" => (new(box.Min.X, c.Y, c.Z), -Vector3.UnitX),
+            "right end" => (new(box.Max.X, c.Y, c.Z), Vector3.UnitX),
+            "near side" => (new(c.X, box.Min.Y, c.Z), -Vector3.UnitY),
+            "far side" => (new(c.X, box.Max.Y, c.Z), Vector3.UnitY),
+            "near flank" or "far flank" => Flank(step),
+            _ => null,
+        };
+        return found;
+    }
+
+    private (Point3 At, Vector3 Out)? Flank(HandStep step)
+    {
+        var drawing = new AimedDrawing(job);
+        var f = job.Drawing.Features.FirstOrDefault(x => x.Shape is TangentShape && (step.Feature is null || x.Name == step.Feature));
+        if (f is null || SideMilling.Edges(drawing.Outline(f, f.Places[0]), step.Face!).Select(e => (PlanEdge?)e).FirstOrDefault() is not { } edge)
+        {
+            return null;
+        }
+
+        return (new((edge.From.X + edge.To.X) / 2, (edge.From.Y + edge.To.Y) / 2, (f.From.Middle + f.To.Middle) / 2), new Vector3(edge.Normal.X, edge.Normal.Y, 0));
+    }
+
+    private (Handwork Work, HandLine Line)? Faced(HandStep step)
+    {
+        if (Face(step) is not { } face)
+        {
+            return null;
+        }
+
+        var rubs = step.Work == HandWork.Rub;
+        var at = rubs ? OnMetal(step, face) : face.At;
+        var to = step.Size is { } size ? $" to {size} {Size(size)}" : " to the line";
+        return (
+            new() { Work = rubs ? "rub" : "file", At = new(at.X, at.Y, at.Z), Direction = new(face.Out.X, face.Out.Y, face.Out.Z), Depth = step.Amount?.Value ?? Usual, Feature = step.Size is { } s ? job.Drawing.Sizes.First(x => x.Name == s).Feature : step.Feature },
+            Line($"{(rubs ? "Rub" : "File")} the {step.Face}{to}{(rubs ? ", on abrasive paper on a flat plate, turning it now and then" : string.Empty)}.", step.Size is { } m ? $"measure {m}" : "no light under a straightedge"));
+    }
+
+    // A place of the face where the part has metal: its middle may lie over a hole.
+    private Point3 OnMetal(HandStep step, (Point3 At, Vector3 Out) face)
+    {
+        var box = (step.Size is { } size && part.Find(job.Drawing.Sizes.First(s => s.Name == size).Feature) is { } f ? f.Solid : part.Solid).Bounds;
+        for (var i = 0; i < 40; i++)
+        {
+            var p = face.At;
+            var (u, v) = ((0.5 + (i * 0.618033988749895)) % 1, (0.5 + (i * 0.7548776662466927)) % 1);
+            p = face.Out.Z != 0 ? new(box.Min.X + (u * box.Size.X), box.Min.Y + (v * box.Size.Y), p.Z) : p;
+            if (part.Solid.Sound(new Line3(p, face.Out)).Any(s => Math.Abs(s.To) < 1e-6))
+            {
+                return p;
+            }
+        }
+
+        return face.At;
+    }
+
+    private string Size(string name) => job.Drawing.Sizes.First(s => s.Name == name) is var s ? $"{figures.L(s.Limits.Lower)} to {figures.LU(s.Limits.Upper)}" : string.Empty;
+
+    private (Handwork Work, HandLine Line)? Sawn(HandStep step, Workpiece metal)
+    {
+        if (Face(step) is not { } face)
+        {
+            return null;
+        }
+
+        var allow = step.Allow?.Value ?? 0;
+        var at = face.At + (face.Out * allow);
+        var waste = Waste(metal, at, face.Out);
+        return (
+            new() { Work = "saw", At = new(at.X, at.Y, at.Z), Direction = new(face.Out.X, face.Out.Y, face.Out.Z), Depth = waste, Feature = step.Face },
+            Line($"Saw off at the {step.Face}, {figures.LU(allow)} outside the line; the blade runs on the waste side.", $"{figures.LU(allow)} left on"));
+    }
+
+    private static double Waste(Workpiece metal, Point3 at, Vector3 way)
+    {
+        var box = metal.Bare.Bounds;
+        var far = Math.Max((box.Max - at).Dot(way), (box.Min - at).Dot(way));
+        return Math.Max(far, 0) + 1;
+    }
+}

@@ -1,0 +1,141 @@
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Setting;
+using Handwheel.Plan.Workings;
+using Handwheel.Quantities;
+using Handwheel.Solids.Geometry;
+using Handwheel.Trade.Geometry;
+
+namespace Handwheel.Plan.Steps;
+
+// Holes at all their places: the place by X and Y, the depth by what the cutter is.
+internal sealed class HoleMaking(Bench bench, Toucher toucher)
+{
+    internal void Plan(HoleStep step)
+    {
+        var features = step.Features.Select(n => (Name: n, Plan: bench.Plan.Find(n))).ToList();
+        foreach (var missing in features.Where(f => f.Plan is null))
+        {
+            bench.Cannot(step, $"'{missing.Name}' does not stand upright in this holding.", "Hold the work so that it opens upwards.");
+        }
+
+        List<PlanFeature> holes = [.. features.Select(f => f.Plan).OfType<PlanFeature>()];
+        if (holes.Count == 0 || !toucher.Use(step, step.Work == HoleWork.Bore ? BoreTo(step, holes[0]) : 0, Pilot(step, holes[0])))
+        {
+            return;
+        }
+
+        bench.Straighten();
+        foreach (var hole in holes)
+        {
+            for (var i = 0; i < hole.Centres.Count; i++)
+            {
+                At(step, hole, hole.Centres[i], i);
+            }
+        }
+    }
+
+    private static Point2? Pilot(HoleStep step, PlanFeature hole) => step.Work is HoleWork.Counterbore or HoleWork.Countersink ? hole.Centre : null;
+
+    // The head's diameter: the middle of the limits where the nominal was typed.
+    private static double BoreTo(HoleStep step, PlanFeature hole)
+    {
+        var limits = AimedDrawing.AcrossOf(hole.Feature.Shape);
+        var typed = step.ToAcross?.Value;
+        return limits is { } l && (typed is null || Math.Abs(typed.Value - l.Nominal) < 1e-9) ? l.Middle : typed ?? 0;
+    }
+
+    private void At(HoleStep step, PlanFeature hole, Point2 centre, int i)
+    {
+        var name = hole.Centres.Count > 1 ? $"{hole.Feature.Name} {Bench.Bare(i + 1)}" : hole.Feature.Name;
+        var x = bench.Show(bench.Reading(Axis.X, $"X of {name}", "as drawn, at the middle of its limits", bench.Figures.L(centre.X), centre.X, Toward.Nearest));
+        var y = bench.Show(bench.Reading(Axis.Y, $"Y of {name}", "as drawn, at the middle of its limits", bench.Figures.L(centre.Y), centre.Y, Toward.Nearest));
+        bench.Up();
+        bench.Free(Axis.X, x);
+        bench.Free(Axis.Y, y);
+        var z = bench.Show(Depth(step, hole, centre));
+        bench.Machine.Go(new(Axis.Z, z, true) { Remark = Remark(step) });
+        bench.Up();
+    }
+
+    private string Remark(HoleStep step) => step.Work switch
+    {
+        HoleWork.Drill => $"peck {bench.Figures.LU(step.Peck?.Value ?? bench.Cutter!.TrueAcross)} at a time, out each time to clear the chips",
+        HoleWork.Ream => "slow and steady, in and out without stopping; cutting oil",
+        HoleWork.Tap => "by hand, spindle as guide: half a turn on, a quarter back; cutting oil",
+        HoleWork.Bore => "fine feed; let it dwell and come out",
+        HoleWork.Counterbore or HoleWork.Countersink => "slow, and dwell at depth",
+        _ => string.Empty,
+    };
+
+    private Working Depth(HoleStep step, PlanFeature hole, Point2 centre) => step.Work switch
+    {
+        HoleWork.Spot => Spot(step, hole, centre),
+        HoleWork.Drill => Tip(step, hole, centre, Point.Depth(bench.Cutter!.TrueAcross, bench.Cutter.PointAngle, bench.Cutter.Tip), "the drill's point, diameter/2 / tan(angle/2)", Toward.Minus),
+        HoleWork.Ream => Tip(step, hole, centre, bench.Cutter!.Lead, "the reamer's lead", Toward.Minus),
+        HoleWork.Tap => Tip(step, hole, centre, bench.Cutter!.Lead, "the tap's lead", Toward.Minus),
+        HoleWork.Countersink => Sunk(step, hole, centre),
+        _ => Tip(step, hole, centre, 0, string.Empty, step.Through ? Toward.Minus : Toward.Plus),
+    };
+
+    // Depth to full diameter, and what the cutter has below it.
+    private Working Tip(HoleStep step, PlanFeature hole, Point2 centre, double below, string why, Toward toward)
+    {
+        var full = Full(step, hole, centre);
+        var figures = bench.Figures;
+        var name = bench.Cutter!.Name;
+        return bench.Reading(
+            Axis.Z,
+            $"Z of {name} in {hole.Feature.Name}",
+            below > 0 ? $"full diameter - {why}" : "the floor",
+            below > 0 ? $"{figures.L(full)} - {figures.L(below)}" : figures.L(full),
+            full - below,
+            toward,
+            bench.CutterInput);
+    }
+
+    private double Full(HoleStep step, PlanFeature hole, Point2 centre)
+    {
+        if (step.To is { } typed)
+        {
+            return bench.Plan.Height(typed.Value);
+        }
+
+        return step.Through || hole.Feature.Through || hole.Feature.Shape is null ? Under(hole, centre) - bench.Past : hole.Low;
+    }
+
+    // The underside of the drawing's solid at a place.
+    private double Under(PlanFeature hole, Point2 centre) =>
+        bench.Drawing.Features.Where(f => !f.IsCut).Select(bench.Plan.Of).OfType<PlanFeature>()
+            .Where(f => f.Outlines.Any(o => o.Distance(centre) < 1e-6)).Select(f => (double?)f.Low).Min() ?? hole.Low;
+
+    // A spot goes to 0.8 of the smallest hole that follows.
+    private Working Spot(HoleStep step, PlanFeature hole, Point2 centre)
+    {
+        var later = bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).OfType<HoleStep>()
+            .Where(s => s.Work is HoleWork.Drill && s.Cutter is not null && s.Features.Any(n => bench.Plan.Find(n)?.Centres.Any(c => Plane.Distance(c, centre) < 1e-6) == true))
+            .Select(s => bench.Shop.Cutters.GetValueOrDefault(s.Cutter!)?.TrueAcross).OfType<double>().DefaultIfEmpty(2 * (AimedDrawing.RadiusOf(hole.Feature) ?? 2)).Min();
+        var across = step.ToAcross?.Value ?? (0.8 * later);
+        return Cone(hole, centre, across, step.ToAcross is null ? "0.8 of the hole that follows" : "as typed", Toward.Plus);
+    }
+
+    private Working Sunk(HoleStep step, PlanFeature hole, Point2 centre) =>
+        Cone(hole, centre, step.ToAcross?.Value ?? (2 * (AimedDrawing.RadiusOf(hole.Feature) ?? 2)), "the diameter at the face", Toward.Plus);
+
+    private Working Cone(PlanFeature hole, Point2 centre, double across, string why, Toward toward)
+    {
+        var cutter = bench.Cutter!;
+        across = Math.Min(across, cutter.TrueAcross);
+        var angle = cutter.PointAngle > 0 ? cutter.PointAngle : Math.PI / 2;
+        var top = Enumerable.Range(0, 16).Select(i => bench.Metal.TopAt(Plane.Polar(centre, (across / 2) + 0.05, i * Math.PI / 8), 0)).OfType<double>().DefaultIfEmpty(hole.High).Max();
+        var rise = Point.Depth(across, angle, Math.Min(cutter.Tip, across));
+        return bench.Reading(
+            Axis.Z,
+            $"Z of {cutter.Name} at {hole.Feature.Name}",
+            "face - (diameter - tip)/2 / tan(angle/2)",
+            $"{bench.Figures.L(top)} - ({bench.Figures.L(across)} - {bench.Figures.L(Math.Min(cutter.Tip, across))})/2 / tan({Figures.Deg(angle * Plane.ToDegrees / 2)} deg); {why}",
+            top - rise,
+            toward,
+            bench.CutterInput);
+    }
+}

@@ -1,0 +1,145 @@
+using Handwheel.Jobs.Documents;
+using Handwheel.Jobs.Drawings;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Cranking;
+using Handwheel.Plan.Setting;
+using Handwheel.Plan.Workings;
+using Handwheel.Quantities;
+
+namespace Handwheel.Plan.Steps;
+
+// Hollows: a round one about the rotary's axis in rings from its middle, the work turning counterclockwise; a straight-sided one in loops.
+internal sealed class PocketMilling(Bench bench)
+{
+    internal void Plan(PocketStep step, double allow, Typed? perPass)
+    {
+        if (bench.Plan.Find(step.Feature) is not { } f)
+        {
+            bench.Cannot(step, $"'{step.Feature}' does not stand upright in this holding.", "Hold the work so that it opens upwards.");
+            return;
+        }
+
+        var to = step.To is { } typed ? bench.Plan.Height(typed.Value) : f.Low;
+        if (AimedDrawing.RadiusOf(f.Feature) is { } radius)
+        {
+            if (new RoundMilling(bench).Centred(step, f))
+            {
+                Ring(step, f, radius, to, allow, perPass);
+            }
+        }
+        else if (f.Feature.Shape is BlockShape block)
+        {
+            Straight(step, f, block, to, allow, perPass);
+        }
+        else
+        {
+            bench.Cannot(step, $"A pocket of the shape of '{step.Feature}' cannot be worked out.", "Write its moves out.");
+        }
+    }
+
+    // R - r inside, metal left.
+    internal void Ring(Step step, PlanFeature f, double radius, double to, double allow, Typed? perPass)
+    {
+        var most = radius - bench.Radius - allow;
+        if (most < -1e-9)
+        {
+            bench.Cannot(step, $"{bench.Cutter!.Name} is wider than '{f.Feature.Name}'.", "Take a smaller cutter.");
+            return;
+        }
+
+        var figures = bench.Figures;
+        var last = bench.Show(bench.Reading(
+            Axis.X,
+            $"X inside {f.Feature.Name}",
+            $"{f.Feature.Name}/2 - {bench.Cutter!.Name}/2{(allow > 0 ? " - allowance" : string.Empty)}",
+            $"{figures.L(2 * radius)}/2 - {figures.L(2 * bench.Radius)}/2{(allow > 0 ? " - " + figures.L(allow) : string.Empty)}",
+            Math.Max(0, most),
+            Toward.Minus,
+            new WorkingInput($"{f.Feature.Name} across", 2 * radius, figures.L(2 * radius), InputKind.Aimed, $"the middle of the limits of {f.Feature.Name}", f.Feature.Where, null),
+            bench.CutterInput));
+        var top = Math.Max(f.High, Top(radius, to));
+        var zero = bench.Reading(Axis.X, "X of the rotary's centre", "0", "0", 0, Toward.Nearest);
+        bench.Straighten();
+        bench.Up();
+        bench.Free(Axis.X, zero);
+        bench.Free(Axis.Y, bench.Reading(Axis.Y, "Y of the rotary's centre", "0", "0", 0, Toward.Nearest));
+        List<Crank> body = [];
+        foreach (var x in Rings(last))
+        {
+            body.Add(new(Axis.X, x, true) { ReadBack = ReferenceEquals(x, last) && allow <= 0 });
+            body.Add(new(Axis.T, bench.AngleZero, true) { WholeTurn = true, Counterclockwise = true, Remark = "once round" });
+        }
+
+        body.Add(new(Axis.X, zero, true));
+        bench.Machine.Passes(bench.Depths(top, to, perPass, "the floor"), plunges: true, body);
+        bench.Up();
+    }
+
+    private List<Working> Rings(Working last)
+    {
+        List<Working> rings = [];
+        var by = 1.6 * bench.Radius;
+        for (var x = by; x < last.Result - 1e-6; x += by)
+        {
+            rings.Add(bench.Reading(Axis.X, "X of a ring within", "ring x 0.8 of the cutter", bench.Figures.L(x), x, Toward.Minus));
+        }
+
+        if (last.Result > 1e-9)
+        {
+            rings.Add(last);
+        }
+
+        return rings;
+    }
+
+    private double Top(double radius, double to)
+    {
+        var top = to;
+        for (var i = 0; i < 24; i++)
+        {
+            for (var k = 0; k <= 4; k++)
+            {
+                top = Math.Max(top, bench.Metal.TopAt(Plane.Polar(new(0, 0), (radius - 0.05) * k / 4, i * Math.PI / 12), 0) ?? to);
+            }
+        }
+
+        return top;
+    }
+
+    // Loops round the inside, counterclockwise seen from above: metal to the left of the feed is outside the loop when gone round clockwise.
+    private void Straight(Step step, PlanFeature f, BlockShape block, double to, double allow, Typed? perPass)
+    {
+        var (least, most) = f.Outline.Extent();
+        double halfX = ((most.X - least.X) / 2) - bench.Radius - allow, halfY = ((most.Y - least.Y) / 2) - bench.Radius - allow;
+        var upright = f.Outline.Edges.All(e => Math.Abs(e.From.X - e.To.X) < 1e-6 || Math.Abs(e.From.Y - e.To.Y) < 1e-6);
+        if (!upright || halfX < -1e-9 || halfY < -1e-9)
+        {
+            bench.Cannot(step, upright ? $"{bench.Cutter!.Name} is wider than '{f.Feature.Name}'." : $"'{f.Feature.Name}' does not lie along the travels.", "Take a smaller cutter, or turn the work until its sides lie along the travels.");
+            return;
+        }
+
+        _ = block;
+        var (cx, cy) = ((least.X + most.X) / 2, (least.Y + most.Y) / 2);
+        List<Crank> body = [];
+        var loops = Math.Max(1, (int)Math.Ceiling(Math.Min(halfX, halfY) / (1.6 * bench.Radius)));
+        Working X(double at, Toward toward) => bench.Reading(Axis.X, "X along an end wall", "middle +- (long/2 - cutter/2)", $"{bench.Figures.L(cx)} {(at < cx ? "-" : "+")} {bench.Figures.L(Math.Abs(at - cx))}", at, toward, bench.CutterInput);
+        Working Y(double at, Toward toward) => bench.Reading(Axis.Y, "Y along a side wall", "middle +- (wide/2 - cutter/2)", $"{bench.Figures.L(cy)} {(at < cy ? "-" : "+")} {bench.Figures.L(Math.Abs(at - cy))}", at, toward, bench.CutterInput);
+        for (var i = 1; i <= loops; i++)
+        {
+            double dx = halfX - (Math.Min(halfX, halfY) * (loops - i) / loops), dy = halfY - (Math.Min(halfX, halfY) * (loops - i) / loops);
+            Working left = X(cx - dx, Toward.Plus), right = X(cx + dx, Toward.Minus), near = Y(cy - dy, Toward.Plus), far = Y(cy + dy, Toward.Minus);
+            // Clockwise round the inside: along the far wall towards plus, down the right, back along the near, up the left.
+            body.AddRange([new(Axis.Y, far, true), new(Axis.X, right, true), new(Axis.Y, near, true), new(Axis.X, left, true), new(Axis.Y, far, true)]);
+        }
+
+        Working startX = X(cx - halfX + (Math.Min(halfX, halfY) * (loops - 1) / loops), Toward.Plus), startY = bench.Reading(Axis.Y, "Y of the middle", "middle", bench.Figures.L(cy), cy, Toward.Nearest);
+        body.AddRange([new(Axis.Z, bench.Safe(), false), new(Axis.X, startX, false), new(Axis.Y, startY, false)]);
+        bench.Straighten();
+        bench.Up();
+        bench.Free(Axis.X, startX);
+        bench.Free(Axis.Y, startY);
+        bench.Machine.Passes(bench.Depths(f.High, to, perPass, "the floor"), plunges: true, body);
+        bench.Up();
+    }
+}

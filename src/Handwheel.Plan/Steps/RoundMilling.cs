@@ -1,0 +1,154 @@
+using Handwheel.Jobs.Documents;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Setting;
+using Handwheel.Plan.Workings;
+using Handwheel.Quantities;
+
+namespace Handwheel.Plan.Steps;
+
+// A boss or ring about the rotary's axis: whole turns, or the arc that lies on an outline; the work turns clockwise outside, counterclockwise inside.
+internal sealed class RoundMilling(Bench bench)
+{
+    internal void Plan(RoundStep step, double allow, Typed? perPass)
+    {
+        if (bench.Plan.Find(step.Feature) is not { } f || AimedDrawing.RadiusOf(f.Feature) is not { } radius)
+        {
+            bench.Cannot(step, $"'{step.Feature}' is no upright round in this holding.", "Name a round whose axis is upright here.");
+            return;
+        }
+
+        if (!Centred(step, f))
+        {
+            return;
+        }
+
+        var to = bench.Plan.Height(step.To.Value);
+        if (step.Inside)
+        {
+            new PocketMilling(bench).Ring(step, f, radius, to, allow, perPass);
+        }
+        else if (step.EndOf is { } outline)
+        {
+            Arc(step, f, radius, outline, to, allow, perPass);
+        }
+        else
+        {
+            Whole(f, radius, to, allow, perPass);
+        }
+    }
+
+    internal bool Centred(Step step, PlanFeature f)
+    {
+        if (bench.Machine.Setup.Rotary is { } r && Math.Abs(f.Centre.X - r.X) < 1e-6 && Math.Abs(f.Centre.Y - r.Y) < 1e-6)
+        {
+            return true;
+        }
+
+        bench.Cannot(step, $"'{f.Feature.Name}' does not stand on the rotary's centre in this holding.", $"Write 'zero x, y at {f.Feature.Name} on rotary centre' in a holding on the rotary.");
+        return false;
+    }
+
+    // R + r outside, metal left.
+    private Working Out(PlanFeature f, double radius, double allow)
+    {
+        var (figures, name) = (bench.Figures, f.Feature.Name);
+        List<WorkingInput> inputs =
+        [
+            new($"{name} across", 2 * radius, figures.L(2 * radius), InputKind.Aimed, $"the middle of the limits of {name}", f.Feature.Where, null),
+            bench.CutterInput,
+        ];
+        var more = allow > 0 ? $" + {figures.L(allow)}" : string.Empty;
+        return bench.Show(bench.Reading(
+            Axis.X,
+            $"X round {name}",
+            $"{name}/2 + {bench.Cutter!.Name}/2{(allow > 0 ? " + allowance" : string.Empty)}",
+            $"{figures.L(2 * radius)}/2 + {figures.L(2 * bench.Radius)}/2{more}",
+            radius + bench.Radius + allow,
+            Toward.Plus,
+            [.. inputs]));
+    }
+
+    private double Top(double radius, double to, double fromDegrees, double sweep)
+    {
+        var top = to;
+        for (var i = 0; i <= 72; i++)
+        {
+            var a = (fromDegrees + (sweep * i / 72)) / Plane.ToDegrees;
+            for (var k = 0; k <= 6; k++)
+            {
+                top = Math.Max(top, bench.Metal.TopAt(Plane.Polar(new(0, 0), radius + 0.01 + (2 * bench.Radius * k / 6.01), a), 0) ?? to);
+            }
+        }
+
+        return top;
+    }
+
+    private Working Clear(double theta, double z, string name) => bench.Clearing(
+        Axis.X,
+        name,
+        (bench.Metal.Reach(new(0, 0), bench.Radius, z, theta) ?? 0) + bench.Radius + bench.Clear,
+        up: true);
+
+    private void Whole(PlanFeature f, double radius, double to, double allow, Typed? perPass)
+    {
+        var x = Out(f, radius, allow);
+        var depths = bench.Depths(Top(radius + allow, to, 0, 360), to, perPass, "the height");
+        var start = Clear(0, to, $"clear of the metal beside {f.Feature.Name}");
+        bench.Up();
+        bench.Machine.Go(new(Axis.T, bench.AngleZero, false));
+        bench.Free(Axis.X, start);
+        bench.Free(Axis.Y, Middle());
+        bench.Machine.Passes(depths, plunges: false,
+        [
+            new(Axis.X, x, true) { ReadBack = allow <= 0 },
+            new(Axis.T, bench.AngleZero, true) { WholeTurn = true, Remark = "once round" },
+            new(Axis.X, start, false),
+        ]);
+        bench.Up();
+    }
+
+    private Working Middle() => bench.Reading(Axis.Y, "Y of the rotary's centre", "0", "0", 0, Toward.Nearest);
+
+    // The arc of the round that lies on an outline: the work turns clockwise from its start to its end, no further than its tangent points.
+    private void Arc(RoundStep step, PlanFeature f, double radius, string outline, double to, double allow, Typed? perPass)
+    {
+        if (bench.Plan.Find(outline) is not { } whole || whole.Outline.Edges.FirstOrDefault(e => e.IsArc && e.Name == f.Feature.Name) is not { Radius: > 0 } edge)
+        {
+            bench.Cannot(step, $"No arc of '{outline}' lies on '{f.Feature.Name}'.", "Name an outline that is tangent to it.");
+            return;
+        }
+
+        var x = Out(f, radius, allow);
+        var (first, last) = (Degrees(Plane.Angle(edge.Centre, edge.From)), Degrees(Plane.Angle(edge.Centre, edge.To)));
+        var sweep = edge.Sweep * Plane.ToDegrees;
+        var start = bench.Show(Tangent(f, "theta where the arc begins", first, Toward.Minus));
+        var end = bench.Show(Tangent(f, "theta where the arc ends", last, Toward.Plus));
+        var depths = bench.Depths(Top(radius + allow, to, first, sweep), to, perPass, "the height");
+        var inAt = Clear(start.Result, to, "clear of the metal where the arc begins");
+        var outAt = Clear(end.Result, to, "clear of the metal where the arc ends");
+        bench.Up();
+        bench.Free(Axis.T, start);
+        bench.Free(Axis.X, inAt);
+        bench.Free(Axis.Y, Middle());
+        bench.Machine.Passes(depths, plunges: false,
+        [
+            new(Axis.X, x, true) { ReadBack = true },
+            new(Axis.T, end, true),
+            new(Axis.X, outAt, false),
+            new(Axis.Z, bench.Safe(), false),
+            new(Axis.T, start, false),
+            new(Axis.X, inAt, false),
+        ]);
+        bench.Up();
+    }
+
+    // Where it meets a straight: acos((R - r)/L) from the line of the centres; the rotary stands at minus the angle.
+    private Working Tangent(PlanFeature f, string name, double degrees, Toward toward)
+    {
+        _ = f;
+        return bench.Angle(name, "- the angle of the tangent point", "-" + Figures.Deg(degrees), -degrees, toward);
+    }
+
+    private static double Degrees(double radians) => Plane.Positive(radians) * Plane.ToDegrees;
+}

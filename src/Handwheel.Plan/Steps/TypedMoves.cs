@@ -1,0 +1,45 @@
+using Handwheel.Jobs.Documents;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Setting;
+using Handwheel.Plan.Workings;
+using Handwheel.Quantities;
+
+namespace Handwheel.Plan.Steps;
+
+// Moves as a person wrote them: X, then Y, then Z where it is a free move that goes down, else as cut; then the turn.
+internal sealed class TypedMoves(Bench bench)
+{
+    internal void Plan(MoveStep step)
+    {
+        (Axis Axis, Typed? Value)[] asked = [(Axis.X, step.X), (Axis.Y, step.Y), (Axis.Z, step.Z)];
+        var cuts = step.Cutting && !step.TurnsRotary;
+        foreach (var (axis, value) in asked)
+        {
+            if (value is not null)
+            {
+                bench.Machine.Go(new(axis, Typed(axis, value), cuts || (step.Cutting && axis != Axis.Z)));
+            }
+        }
+
+        if (!step.TurnsRotary)
+        {
+            return;
+        }
+
+        for (var i = 0; i < (int)step.Turns; i++)
+        {
+            bench.Machine.Go(new(Axis.T, bench.AngleZero, step.Cutting) { WholeTurn = true, Counterclockwise = !step.Clockwise });
+        }
+
+        var rest = step.Turns - Math.Floor(step.Turns);
+        if (step.T is not null || rest > 1e-9)
+        {
+            var to = step.T is { } typed ? typed.Value * Plane.ToDegrees : bench.Machine.At.T + ((step.Clockwise ? -360 : 360) * rest);
+            bench.Machine.Go(new(Axis.T, bench.Angle("theta as typed", "as typed", Figures.Deg(to), to, Toward.Nearest), step.Cutting) { Counterclockwise = !step.Clockwise });
+        }
+    }
+
+    private Working Typed(Axis axis, Typed value) =>
+        bench.Show(bench.Reading(axis, $"{axis} as typed", "as typed", value.Text, value.Value, Toward.Nearest, bench.Work.Typed(axis.ToString(), value)));
+}
