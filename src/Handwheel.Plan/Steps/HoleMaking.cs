@@ -54,13 +54,36 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
         bench.Free(Axis.X, x);
         bench.Free(Axis.Y, y);
         var z = bench.Show(Depth(step, hole, centre));
-        bench.Machine.Go(new(Axis.Z, z, true) { Remark = Remark(step) });
+        if (step.Work == HoleWork.Drill && Pecks(step, centre, z) is { Count: > 1 } pecks)
+        {
+            bench.Machine.Passes(pecks, plunges: true, [new(Axis.Z, bench.Safe(), false) { Remark = "out, to clear the chips" }]);
+        }
+        else
+        {
+            bench.Machine.Go(new(Axis.Z, z, true) { Remark = Remark(step) });
+        }
+
         bench.Up();
     }
 
-    private string Remark(HoleStep step) => step.Work switch
+    // The first peck three diameters deep, each further as deep as one, unless told (common practice, no source).
+    private List<Working> Pecks(HoleStep step, Point2 centre, Working last)
     {
-        HoleWork.Drill => $"peck {bench.Figures.LU(step.Peck?.Value ?? bench.Cutter!.TrueAcross)} at a time, out each time to clear the chips",
+        var d = bench.Cutter!.TrueAcross;
+        var (first, each) = step.Peck is { } told ? (told.Value, told.Value) : (3 * d, d);
+        var top = bench.Metal.TopAt(new(centre.X + (d / 2) + 0.1, centre.Y), 0) ?? 0;
+        List<Working> pecks = [];
+        for (var z = top - first; z > last.Result + 1e-6 && pecks.Count < 500; z -= each)
+        {
+            pecks.Add(bench.Reading(Axis.Z, $"Z of peck {Bench.Bare(pecks.Count + 1)}", "face - pecks", bench.Figures.L(z), z, Toward.Plus));
+        }
+
+        pecks.Add(last);
+        return pecks;
+    }
+
+    private static string Remark(HoleStep step) => step.Work switch
+    {
         HoleWork.Ream => "slow and steady, in and out without stopping; cutting oil",
         HoleWork.Tap => "by hand, spindle as guide: half a turn on, a quarter back; cutting oil",
         HoleWork.Bore => "fine feed; let it dwell and come out",
@@ -71,15 +94,15 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
     private Working Depth(HoleStep step, PlanFeature hole, Point2 centre) => step.Work switch
     {
         HoleWork.Spot => Spot(step, hole, centre),
-        HoleWork.Drill => Tip(step, hole, centre, Point.Depth(bench.Cutter!.TrueAcross, bench.Cutter.PointAngle, bench.Cutter.Tip), "the drill's point, diameter/2 / tan(angle/2)", Toward.Minus),
-        HoleWork.Ream => Tip(step, hole, centre, bench.Cutter!.Lead, "the reamer's lead", Toward.Minus),
-        HoleWork.Tap => Tip(step, hole, centre, bench.Cutter!.Lead, "the tap's lead", Toward.Minus),
+        HoleWork.Drill => Tip(step, hole, centre, Point.Depth(bench.Cutter!.TrueAcross, bench.Cutter.PointAngle, bench.Cutter.Tip), "the drill's point, diameter/2 / tan(angle/2)"),
+        HoleWork.Ream => Tip(step, hole, centre, bench.Cutter!.Lead, "the reamer's lead"),
+        HoleWork.Tap => Tip(step, hole, centre, bench.Cutter!.Lead, "the tap's lead"),
         HoleWork.Countersink => Sunk(step, hole, centre),
-        _ => Tip(step, hole, centre, 0, string.Empty, step.Through ? Toward.Minus : Toward.Plus),
+        _ => Tip(step, hole, centre, 0, string.Empty),
     };
 
     // Depth to full diameter, and what the cutter has below it.
-    private Working Tip(HoleStep step, PlanFeature hole, Point2 centre, double below, string why, Toward toward)
+    private Working Tip(HoleStep step, PlanFeature hole, Point2 centre, double below, string why)
     {
         var full = Full(step, hole, centre);
         var figures = bench.Figures;
@@ -90,7 +113,7 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
             below > 0 ? $"full diameter - {why}" : "the floor",
             below > 0 ? $"{figures.L(full)} - {figures.L(below)}" : figures.L(full),
             full - below,
-            toward,
+            Toward.Plus,
             bench.CutterInput);
     }
 

@@ -20,7 +20,8 @@ internal sealed class SideMilling(Bench bench)
         }
 
         var any = false;
-        foreach (var word in step.Edges)
+        // The far edge first: what is left standing then holds the near one.
+        foreach (var word in step.Edges.OrderBy(w => w.StartsWith("near", StringComparison.Ordinal) ? 1 : 0))
         {
             foreach (var edge in Edges(f.Outline, word))
             {
