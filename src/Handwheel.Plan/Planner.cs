@@ -123,9 +123,11 @@ public sealed class Planner
     private IReadOnlyList<string> Dry(HoldingPlan plan, Machine machine)
     {
         var said = new List<string>();
-        foreach (var f in job.Drawing.Features.Select(plan.Of).OfType<PlanFeature>().Where(f => AimedDrawing.RadiusOf(f.Feature) is not null).Take(2))
+        var places = job.Drawing.Features.Select(plan.Of).OfType<PlanFeature>().Where(f => AimedDrawing.RadiusOf(f.Feature) is not null)
+            .SelectMany(f => f.Centres.Select(c => (f.Feature.Name, At: c))).DistinctBy(p => (Math.Round(p.At.X, 3), Math.Round(p.At.Y, 3))).Take(2);
+        foreach (var (name, at) in places)
         {
-            said.Add($"X {figures.R(f.Centre.X, machine.Setup.Axes.X.Step)}, Y {figures.R(f.Centre.Y, machine.Setup.Axes.Y.Step)}: the spindle stands over the middle of {f.Feature.Name}.");
+            said.Add($"X {figures.R(at.X, machine.Setup.Axes.X.Step)}, Y {figures.R(at.Y, machine.Setup.Axes.Y.Step)}: the spindle stands over the middle of {name}.");
         }
 
         return said;

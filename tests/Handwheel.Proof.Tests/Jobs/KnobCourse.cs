@@ -16,9 +16,9 @@ internal static class KnobCourse
         Face(b, "A3", 0.030, 0, [0.6, 0.2, -0.2, -0.6], 1.3);
         Holes(b);
         b.Step("A7", "round head").In("em500").Paper("em500", 0.4 * In, 0, 0, 0.002 * In, "faced top");
-        Round(b, [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.91], 0.75 + Half500 + 0.01);
+        Round(b, [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.98], 0.75 + Half500 + 0.01);
         b.Step("A8", "measure head across");
-        Round(b, [0.91], 0.75 + Half500);
+        Round(b, [0.98], 0.75 + Half500);
         b.Step("A9", "round neck");
         Round(b, [0.1, 0.2, 0.3, 0.375], 0.6335);
         b.Step("A10", "measure neck across");

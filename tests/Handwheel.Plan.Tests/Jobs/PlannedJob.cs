@@ -1,0 +1,42 @@
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Reading;
+using Handwheel.Plan.Lines;
+
+namespace Handwheel.Plan.Tests.Jobs;
+
+/// <summary>One of the example jobs, planned, and its readings by step.</summary>
+internal sealed class PlannedJob
+{
+    internal PlannedJob(string name)
+    {
+        var read = JobReader.Read(name, Text(name), Text);
+        Plan = Planner.Plan(read.Value!, read.Shop!);
+    }
+
+    internal JobPlan Plan { get; }
+
+    internal double[] Readings(string step, Axis axis, bool? cutting = null) =>
+        [.. Lines(step).OfType<MoveLine>().Where(m => m.Axis == axis && (cutting is null || m.Cutting == cutting)).Select(m => m.To)];
+
+    internal double[] Depths(string step) => [.. Lines(step).OfType<PassBracket>().SelectMany(b => b.Depths)];
+
+    internal double[] Set(string step, Axis axis) => [.. Lines(step).OfType<TouchOffLine>().Where(t => t.TouchOff.Axis == axis).Select(t => t.TouchOff.SetTo)];
+
+    // Angles on the rotary's rim in [0, 360), in the order they are turned to.
+    internal double[] Angles(string step, bool? cutting = null) => [.. Readings(step, Axis.T, cutting).Select(t => Math.Round(((t % 360) + 360) % 360, 6))];
+
+    private static string Text(string name)
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "Handwheel.slnx")))
+        {
+            folder = Path.GetDirectoryName(folder)!;
+        }
+
+        return File.ReadAllText(Path.Combine(folder, "examples", name));
+    }
+
+    private static IEnumerable<SheetLine> Flat(IEnumerable<SheetLine> lines) => lines.SelectMany(l => l is PassBracket b ? [b, .. Flat(b.Lines)] : (IEnumerable<SheetLine>)[l]);
+
+    private IEnumerable<SheetLine> Lines(string step) => Flat(Plan.Stages.SelectMany(s => s.Steps).Single(s => s.Step.Id == step).Lines);
+}
