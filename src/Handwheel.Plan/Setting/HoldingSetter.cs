@@ -21,6 +21,12 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
     {
         var plan = new HoldingPlan(drawing, job.Stock, Placed(h));
         var bare = Bare(h, plan);
+        if (Typed(h, new(metal, bare)) is { } shift)
+        {
+            plan = new(drawing, job.Stock, plan.Placement.Moved(new(plan.Placement.Shift.X + shift.X, plan.Placement.Shift.Y + shift.Y, 0)));
+            bare = Bare(h, plan);
+        }
+
         var held = new HeldMetal(metal, bare);
         var fixtures = shop.Holders.GetValueOrDefault(h.Holder) is { } holder ? Fixtures(h, holder, held) : [];
         var middle = Middle(h, held);
@@ -46,6 +52,27 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         }
 
         return placement.Moved(new(x, y, 0));
+    }
+
+    // Where a value was typed for a side, the work is read from there: the finder beside that side stands at the value.
+    private Point2? Typed(Holding h, HeldMetal held)
+    {
+        double x = 0, y = 0;
+        var box = held.Box(0);
+        foreach (var zero in h.Steps.OfType<ZeroStep>().Where(z => z.SetTo is not null && z.On is ZeroOn.LeftEnd or ZeroOn.RightEnd or ZeroOn.NearSide or ZeroOn.FarSide))
+        {
+            var alongX = zero.Axes.Contains('x', StringComparison.Ordinal);
+            var half = (zero.Size?.Value ?? shop.Gauges.Values.Where(g => g.Kind == "finder" && g.Size > 0).Select(g => g.Size).DefaultIfEmpty(10).First()) / 2;
+            if (held.Extent(alongX, alongX ? box.Min.Y : box.Min.X, alongX ? box.Max.Y : box.Max.X, box.Min.Z, 0) is not { } extent)
+            {
+                continue;
+            }
+
+            var stands = zero.On is ZeroOn.LeftEnd or ZeroOn.NearSide ? extent.Low - half : extent.High + half;
+            (x, y) = alongX ? (zero.SetTo!.Value - stands, y) : (x, zero.SetTo!.Value - stands);
+        }
+
+        return x != 0 || y != 0 ? new Point2(x, y) : null;
     }
 
     private static SetupFacts Bare(Holding h, HoldingPlan plan) => new()

@@ -132,7 +132,7 @@ internal sealed class Sawing(Bench bench)
         // Metal to the left of the feed: from the near side towards plus, from the far side towards minus.
         var start = far ? before.Low : before.High;
         var end = far ? ends.Max(e => e.X - e.Half) : ends.Min(e => e.X + e.Half);
-        var from = bench.Clearing(Axis.X, "clear of the metal", far ? start - bench.Clear : start + bench.Clear, up: !far);
+        var from = bench.Clearing(Axis.X, "clear of the metal", far ? start - (bench.Clear / 2) : start + (bench.Clear / 2), up: !far);
         var to = bench.Show(bench.Clearing(Axis.X, "until all but the web is through", far ? end + 0.3 : end - 0.3, far));
         bench.Up();
         bench.Free(Axis.X, from);

@@ -86,8 +86,8 @@ public sealed class JobReadingsTests
     [Fact]
     public void The_stop_hole_stands_at_300_degrees()
     {
-        Assert.Contains(Math.Round(7.5 * Math.Cos(Math.PI / 3), 6), Quadrant.Readings("A9", Axis.X).Select(x => Math.Round(x, 6)));
-        Assert.Contains(Quadrant.Readings("A9", Axis.Y), y => Math.Abs(y + (7.5 * Math.Sin(Math.PI / 3))) <= 0.0025 + 1e-9);
+        Assert.Contains(Math.Round(7.5 * Math.Cos(Math.PI / 3), 6), Quadrant.Readings("A8", Axis.X).Select(x => Math.Round(x, 6)));
+        Assert.Contains(Quadrant.Readings("A8", Axis.Y), y => Math.Abs(y + (7.5 * Math.Sin(Math.PI / 3))) <= 0.0025 + 1e-9);
     }
 
     // 60/2 + 11.96/2 = 35.98 and 40/2 + 5.98 = 25.98, each to the dial's 0.05 with metal left: 36.00, 26.00.
