@@ -10,11 +10,17 @@ internal sealed class HeldMetal(Workpiece piece, SetupFacts setup)
 {
     private const double Least = 1e-6;
 
+    private (double Low, double High)? heights;
+
     internal Workpiece Piece { get; private set; } = piece;
 
     internal SetupFacts Setup => setup;
 
-    internal void Cut(ISolid volume) => Piece = Piece.After(volume);
+    internal void Cut(ISolid volume)
+    {
+        Piece = Piece.After(volume);
+        heights = null;
+    }
 
     // The box of the bare stock as it lies: no metal is outside it.
     internal Box3 Box(double theta) => Piece.Bare.Bounds.Placed(Poses.At(setup, theta));
@@ -70,9 +76,12 @@ internal sealed class HeldMetal(Workpiece piece, SetupFacts setup)
         return far;
     }
 
-    // Heights of the lowest and highest metal; the box's where none was met.
-    internal (double Low, double High) Heights(double theta)
+    // Heights of the lowest and highest metal, whichever way the rotary stands; the box's where none was met.
+    internal (double Low, double High) Heights() => heights ??= Looked();
+
+    private (double Low, double High) Looked()
     {
+        const double theta = 0;
         var box = Box(theta);
         double low = double.PositiveInfinity, high = double.NegativeInfinity;
         for (var i = 0; i <= 40; i++)

@@ -122,7 +122,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
 
     private List<FixtureFacts> Fixtures(Holding h, Holder holder, HeldMetal held)
     {
-        var (bottom, _) = held.Heights(0);
+        var (bottom, _) = held.Heights();
         var fixtures = holder.Kind switch
         {
             HolderKind.Vise => Vise(h, holder, held, bottom),

@@ -98,7 +98,7 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
     // Height to lift to: above all metal and all that holds, with what hangs below the cutter's edges.
     internal Working Safe()
     {
-        var top = Math.Max(Metal.Heights(0).High, machine.Setup.Fixtures.Where(f => f.Holds).Select(f => f.Most.Z).DefaultIfEmpty(double.NegativeInfinity).Max());
+        var top = Math.Max(Metal.Heights().High, machine.Setup.Fixtures.Where(f => f.Holds).Select(f => f.Most.Z).DefaultIfEmpty(double.NegativeInfinity).Max());
         var hangs = Math.Max(0, -(machine.Shape?.LowestPoint ?? 0));
         return Clearing(Axis.Z, "clear above the work", top + hangs + (2 * Clear), up: true);
     }

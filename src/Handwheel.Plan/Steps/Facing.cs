@@ -25,7 +25,7 @@ internal sealed class Facing(Bench bench)
         }
 
         bench.Straighten();
-        var depths = bench.Depths(bench.Metal.Heights(0).High, to, perPass, allow > 0 ? "the height and the allowance" : "the height");
+        var depths = bench.Depths(bench.Metal.Heights().High, to, perPass, allow > 0 ? "the height and the allowance" : "the height");
         var keeps = step.Clear.Select(c => Keep(step, c)).OfType<Kept>().ToList();
         foreach (var y in Rows(region))
         {

@@ -26,7 +26,7 @@ internal sealed class SideMilling(Bench bench)
             foreach (var edge in Edges(f.Outline, word))
             {
                 any = true;
-                Edge(step, f, edge, word, allow, perPass);
+                Edge(step, f, edge, word == "all" ? Said(edge) : word, allow, perPass);
             }
         }
 
@@ -53,6 +53,11 @@ internal sealed class SideMilling(Bench bench)
             _ => straight.Where(e => e.Name == word),
         };
     }
+
+    // An edge in words, by the side it faces.
+    private static string Said(PlanEdge edge) => Math.Abs(edge.Normal.Y) >= Math.Abs(edge.Normal.X)
+        ? edge.Normal.Y > 0 ? "far side" : "near side"
+        : edge.Normal.X > 0 ? "right end" : "left end";
 
     // Which of two flanks lies further towards far.
     private static double Aside(PlanOutline outline, PlanEdge edge)

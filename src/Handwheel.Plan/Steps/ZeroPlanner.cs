@@ -155,7 +155,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         var alongX = axis == Axis.X;
         var (from, to) = alongX ? (box.Min.Y, box.Max.Y) : (box.Min.X, box.Max.X);
         (double Place, double Across, double Height)? best = null;
-        var (top, _) = (metal.Heights(0).High, 0);
+        var (top, _) = (metal.Heights().High, 0);
         for (var i = 0; i <= 60; i++)
         {
             var z = top - 0.05 - ((top - 0.05 - low - 0.3) * i / 60);
