@@ -25,6 +25,12 @@ internal sealed class Toucher(Bench bench)
 
     internal bool Use(Step step, Cutter cutter, double across, Point2? pilot)
     {
+        if (!CutterShapes.Turns(cutter))
+        {
+            bench.Cannot(step, $"{cutter.Name} does not turn: it is pressed, not run in the spindle.", "Press it by hand: 'by hand', then 'press socket with sq4'.");
+            return false;
+        }
+
         var set = CutterShapes.SetTo(cutter, across);
         if (bench.Cutter is { } now && now.Name == cutter.Name && Math.Abs(now.TrueAcross - set.TrueAcross) < 1e-9)
         {

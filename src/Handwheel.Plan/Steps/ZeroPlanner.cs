@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
@@ -48,7 +49,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
     private void Height(ZeroStep step)
     {
         bench.Paper = step.Size?.Value ?? Gauge("paper") ?? UsualPaper;
-        var name = step.Cutter ?? bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).Select(s => s.Cutter).FirstOrDefault(c => c is not null);
+        var name = step.Cutter ?? bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).Select(s => s.Cutter).FirstOrDefault(c => c is not null && bench.Shop.Cutters.TryGetValue(c, out var k) && CutterShapes.Turns(k));
         if (name is not null && bench.Shop.Cutters.TryGetValue(name, out var cutter))
         {
             _ = toucher.Use(step, cutter, 0, null);
