@@ -385,6 +385,11 @@ public sealed class Replay
         way = way.Length > 0 ? way * (1 / way.Length) : way;
         var depth = Course.Number(one, "depth");
         var used = cutters.GetValueOrDefault(Course.Word(one, "cutter"));
+        if (Course.Word(one, "work") == "break web" && LastSaw() is null)
+        {
+            Troubles.Add("no web to break: no saw has cut");
+        }
+
         var taking = Course.Word(one, "work") switch
         {
             "press" when used is not null => Handwork.Press(used, at, way, depth, Course.Number(one, "turn")),
