@@ -151,7 +151,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         bed = h.Parallels is null && h.JawsAt is not null ? top - v.JawsDeep : bed;
         var low = Math.Max(bottom, top - v.JawsDeep);
         var (left, right, grip) = Gripped(h, v, held, low, top);
-        Say(h, v, top, bed, bottom, grip);
+        Say(h, v, (top, bed, bottom), grip, held.Box(0));
         return Blocks(h, v, top, (left, right), grip);
     }
 
@@ -189,12 +189,17 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         ];
     }
 
-    private void Say(Holding h, Holder v, double top, double bed, double bottom, (double Low, double High) grip)
+    private void Say(Holding h, Holder v, (double Top, double Bed, double Bottom) at, (double Low, double High) grip, Box3 box)
     {
+        var (top, bed, bottom) = at;
+        var (x, y) = (shop.Mill!.X.Step, shop.Mill.Y.Step);
         how.Add(FormattableString.Invariant($"{Named(v.Name)} vise{(h.OnRotary ? " on the rotary" : string.Empty)}, jaws along {(h.JawsAlongY ? "Y, fixed jaw at the right" : "X, fixed jaw at the back")}, their tops at Z {figures.R(top, shop.Mill!.Z.Step)}; swept parallel by indicator."));
         how.Add(h.Parallels is { } p
             ? $"The work stands on parallels {figures.LU(p.Value)}, tapped down: its underside at Z {figures.R(bottom, shop.Mill!.Z.Step)}."
             : h.JawsAt is null ? $"The work stands on the bed of the vise, at Z {figures.R(bed, shop.Mill!.Z.Step)}." : "The work hangs in the jaws, set by height.");
+        how.Add(h.JawsAlongY
+            ? $"The fixed jaw's face stands at X {figures.R(grip.High, x)} from the zero, the work's near side at Y {figures.R(box.Min.Y, y)}: set both by indicator and stop before clamping."
+            : $"The fixed jaw's face stands at Y {figures.R(grip.High, y)} from the zero, the work's ends at X {figures.R(box.Min.X, x)} and {figures.R(box.Max.X, x)}: set both by indicator and stop before clamping. Measures the stock otherwise, type it into the job and print again.");
         how.Add($"The jaws press on {figures.LU(grip.High - grip.Low)} of metal, {figures.LU(top - Math.Max(bottom, top - v.JawsDeep))} deep.");
         if (h.TiltX != 0 || h.TiltY != 0)
         {

@@ -22,7 +22,7 @@ internal sealed class HandWorker(Job job, Figures figures, (Place3 At, Place3 Ou
     internal (Handwork Work, HandLine Line)? Plan(HandStep step, Workpiece metal) => step.Work switch
     {
         HandWork.Press => Press(step),
-        HandWork.Run => Run(step),
+        HandWork.Run => Run(step, metal),
         HandWork.BreakWeb => Web(step),
         HandWork.File or HandWork.Rub => Faced(step),
         HandWork.Saw => Sawn(step, metal),
@@ -47,10 +47,10 @@ internal sealed class HandWorker(Job job, Figures figures, (Place3 At, Place3 Ou
         var working = Work.Value(new($"depth of {f.Feature.Name}", "its upper end - its floor", $"{figures.L(f.To)} - {figures.L(f.From)}", depth, Work.Geometry), "mm");
         return (
             new() { Work = "press", Cutter = step.Cutter, At = new(f.Centres[0].X, f.Centres[0].Y, f.To), Direction = new(0, 0, -1), Depth = depth, Turn = turn, Feature = f.Feature.Name },
-            Line($"Press {f.Feature.Name} with {step.Cutter}, {figures.LU(depth)} deep{(step.SquareTo is { } to ? ", square to " + to : string.Empty)}; back it out to clear the chips.", $"measure the depth: {figures.LU(depth)}", working));
+            Line($"Take the work out of its holding, brush it off, stand it on a flat block in a press. Press {f.Feature.Name} with {step.Cutter}, {figures.LU(depth)} deep{(step.SquareTo is { } to ? ", square to " + to : string.Empty)}; back it out to clear the chips.", $"measure the depth: {figures.LU(depth)}", working));
     }
 
-    private (Handwork Work, HandLine Line)? Run(HandStep step)
+    private (Handwork Work, HandLine Line)? Run(HandStep step, Workpiece metal)
     {
         if (part.Find(step.Feature ?? string.Empty) is not { } f)
         {
@@ -58,9 +58,10 @@ internal sealed class HandWorker(Job job, Figures figures, (Place3 At, Place3 Ou
         }
 
         var bounds = part.Solid.Bounds;
+        var blind = metal.Sound(new Line3(new Point3(f.Centres[0].X, f.Centres[0].Y, 0), Vector3.UnitZ)).Any(s => s.To < bounds.Min.Z);
         return (
             new() { Work = "run", Cutter = step.Cutter, At = new(f.Centres[0].X, f.Centres[0].Y, bounds.Max.Z), Direction = new(0, 0, -1), Depth = bounds.Size.Z + 2, Feature = f.Feature.Name },
-            Line($"Run {step.Cutter} through {f.Feature.Name} again by hand.", "it runs free from end to end"));
+            Line($"Run {step.Cutter} through {f.Feature.Name} again by hand.", blind ? "it runs free to the bottom; the metal below is still there. Shake the chips out" : "it runs free from end to end"));
     }
 
     private (Handwork Work, HandLine Line)? Web(HandStep step)

@@ -31,6 +31,7 @@ internal sealed class Measuring(Bench bench)
             Strip = strip.Item1,
             Working = strip.Item2,
             With = With(size),
+            Remark = strip.Item2 is { } w ? $"Spindle stopped, quill right up, burrs off. Between two of these: {w.Name} = {w.PutIn}. What the cutter took too much or too little it takes on every later flank: write it there too." : "Spindle stopped, quill right up, burrs off.",
         });
     }
 

@@ -1,6 +1,7 @@
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
@@ -61,7 +62,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         switch (step.On)
         {
             case ZeroOn.RotaryCentre:
-                Found(step, axis, new() { Axis = axis, On = "rotary centre", Surface = "rotary centre", At = default, With = "indicator", SetTo = 0 }, "0", "the rotary's centre, an indicator swept by the rotary's own turn");
+                OnCentre(step, axis);
                 break;
             case ZeroOn.FeatureAxis:
                 OnAxis(step, axis);
@@ -86,6 +87,29 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             Working = set,
         });
     }
+
+    // The spindle over the rotary; where a feature is named, the work is first brought so that it stands there.
+    private void OnCentre(ZeroStep step, Axis axis)
+    {
+        var set = bench.Figures.R(0, bench.Work.Facts(axis).Step);
+        var sweep = $"Spindle stopped. Bring the spindle over the rotary's centre: an indicator held on the table and run round a pin in the spindle by the rotary's own turn stands still. Set {axis} {set}.";
+        var says = (step.Feature, axis) switch
+        {
+            (null, _) => sweep,
+            ({ } name, Axis.X) => $"Spindle stopped, still over the rotary's centre. Slide the work until the {name} stands there: {Fits(step)}, an indicator in the spindle against it, turn the rotary and tap the work along until the needle stands still. Clamp, turn once more to see that it stayed. Set {axis} {set}.",
+            ({ } name, _) => $"The {name} runs true: set {axis} {set}.",
+        };
+        bench.Machine.Touch(new()
+        {
+            TouchOff = new() { Axis = axis, On = "rotary centre", Surface = "rotary centre", At = default, With = "indicator", SetTo = 0 },
+            Says = says,
+            Working = Work.Value(new($"{axis} set", "the rotary's centre is the zero", "0", 0, Work.Practice), "mm"),
+        });
+    }
+
+    private string Fits(ZeroStep step) => bench.Plan.Find(step.Feature) is { Feature.IsCut: true } hole && AimedDrawing.RadiusOf(hole.Feature) is { } r
+        ? $"a close pin of {bench.Figures.LU(2 * Math.Round(r, 2))} in it"
+        : "its own round swept";
 
     private void OnAxis(ZeroStep step, Axis axis)
     {
