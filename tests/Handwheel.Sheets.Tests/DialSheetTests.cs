@@ -1,5 +1,8 @@
 using System.Text.RegularExpressions;
 using Handwheel.Jobs.Findings;
+using Handwheel.Jobs.Moves;
+using Handwheel.Plan;
+using Handwheel.Plan.Lines;
 using Handwheel.Sheets.Tests.Fixtures;
 
 namespace Handwheel.Sheets.Tests;
@@ -109,6 +112,31 @@ public sealed partial class DialSheetTests
         Assert.Contains("continued", html, StringComparison.Ordinal);
         Assert.Equal(30 * 6, Regex.Count(html, "<div class=\"mv(?: cut)?\">"));
     }
+
+    // A rim that counts the other way shows 88 deg where theta is -88: it is come to from lesser readings, so from minus.
+    [Fact]
+    public void The_side_to_arrive_from_agrees_with_the_readings_printed()
+    {
+        var turn = Move(Axis.T, 0, -88) with { Arrive = "from +", WorkTurns = "clockwise" };
+        Assert.Contains("T 0\u00B000\u2032 88\u00B000\u2032 from \u2212", Extract(CrankPlan.Plan(), turn), StringComparison.Ordinal);
+        var plan = CrankPlan.Plan();
+        var along = Move(Axis.X, 2, 7) with { Arrive = "from -" };
+        Assert.Contains("X +2.000 +7.000 from \u2212", Extract(plan, along), StringComparison.Ordinal);
+        var mill = plan.Shop.Mill! with { X = plan.Shop.Mill.X with { CountsOtherWay = true } };
+        Assert.Contains("X \u22122.000 \u22127.000 from +", Extract(plan with { Shop = plan.Shop with { Mill = mill } }, along), StringComparison.Ordinal);
+    }
+
+    private static MoveLine Move(Axis axis, double from, double to) => new()
+    {
+        Number = 40, Axis = axis, From = from, To = to, Cutting = false, CrankClockwise = true, Turns = 1,
+        Working = new() { Name = "there", Formula = "as typed", PutIn = "7", Exact = to, Result = to, Unit = axis == Axis.T ? "deg" : "mm", Source = "common practice", Inputs = [] },
+    };
+
+    // What a reader reads of the crank's first holding with a second step of these lines alone.
+    private static string Extract(JobPlan plan, params SheetLine[] lines) => SheetExtract.Of(DialSheet.Html(
+        plan with { Stages = [plan.Stages[0] with { Steps = [plan.Stages[0].Steps[0], plan.Stages[0].Steps[1] with { Lines = lines, Workings = [] }] }] },
+        CrankPlan.Proof(),
+        "0000 0000"));
 
     private static Finding Found(Grade grade, string code, string step) => new() { Grade = grade, Code = code, Message = "The hub is gone.", Mend = "Stand further off.", Step = step, Move = 11 };
 

@@ -60,11 +60,14 @@ internal sealed class Gearing(Shop shop)
 
     private bool Clockwise(Axis axis, bool grows) => axis switch
     {
-        Axis.X => grows == shop.Mill!.X.ClockwiseGrows,
-        Axis.Y => grows == shop.Mill!.Y.ClockwiseGrows,
-        Axis.Z => grows == shop.Mill!.Z.ClockwiseGrows,
+        Axis.X => Clockwise(shop.Mill!.X, grows),
+        Axis.Y => Clockwise(shop.Mill!.Y, grows),
+        Axis.Z => Clockwise(shop.Mill!.Z, grows),
         _ => grows != (shop.Rotary?.CrankClockwiseTurnsClockwise ?? true),
     };
+
+    // What grows as the handwheel turns clockwise is the reading the machine shows.
+    private static bool Clockwise(MachineAxis axis, bool grows) => (grows != axis.CountsOtherWay) == axis.ClockwiseGrows;
 
     // Seconds a turn of the crank at a feed at the cutter, millimetres a minute; on the rotary at its radius.
     private double Pace(Axis axis, double feed, double radius)

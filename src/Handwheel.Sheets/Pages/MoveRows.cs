@@ -72,13 +72,19 @@ internal sealed class MoveRows
         var along = move.Along is { } other ? $" and {other}" : string.Empty;
         var to = _numbers.Reading(move.Axis, move.To);
         var small = Markup.TrueMinus(to).Length > 7 ? " s" : string.Empty;
-        return $"<span class=\"c1\">{Bits.Count(move.Number)}</span><span class=\"c2\">{move.Axis}{along}</span><span class=\"c3 n\">{Markup.Figures(_numbers.Reading(move.Axis, move.From))}</span><span class=\"c4\">{Bits.Symbol(move.Cutting ? "gocut" : "go", 4.4, 2.5)}</span><span class=\"c5 n{small}\">{Markup.Figures(to)}</span><span class=\"c6\">{Text(Arrive(move.Arrive))}</span>";
+        return $"<span class=\"c1\">{Bits.Count(move.Number)}</span><span class=\"c2\">{move.Axis}{along}</span><span class=\"c3 n\">{Markup.Figures(_numbers.Reading(move.Axis, move.From))}</span><span class=\"c4\">{Bits.Symbol(move.Cutting ? "gocut" : "go", 4.4, 2.5)}</span><span class=\"c5 n{small}\">{Markup.Figures(to)}</span><span class=\"c6\">{Text(Arrive(move))}</span>";
     }
 
     private string Crank(MoveLine move) =>
         $"<span class=\"c7\">{Bits.Symbol(move.CrankClockwise ? "cw" : "ccw", 5, 4.4)}</span><span class=\"c8\">{(move.CrankClockwise ? "clockwise" : "counter")}<br>{Turns(move)}</span><span class=\"c9{(move.Pace > 0 ? " n" : string.Empty)}\">{(move.Pace > 0 ? Markup.Figures(Bits.Fixed(move.Pace, 1)) : "free")}</span>";
 
-    private static string Arrive(string arrive) => arrive.Replace("from -", "from \u2212", StringComparison.Ordinal);
+    // The side told must agree with the readings printed: where those count the other way, the side is the other one too.
+    private string Arrive(MoveLine move) => move.Arrive switch
+    {
+        "from -" => _numbers.Flips(move.Axis) ? "from +" : "from \u2212",
+        "from +" => _numbers.Flips(move.Axis) ? "from \u2212" : "from +",
+        var other => other,
+    };
 
     private static Piece Under(string remark) => new(
         $"<div class=\"ur\">{Text(remark)}</div>",

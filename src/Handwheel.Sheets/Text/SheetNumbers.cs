@@ -77,9 +77,12 @@ internal sealed class SheetNumbers
         return wrapped > 360 - (step / 2) ? 0 : wrapped;
     }
 
-    private static double? Degrees(double? radians) => radians * 180 / Math.PI;
+    /// <summary>Whether an axis's printed reading falls where the holding frame's grows.</summary>
+    /// <param name="axis">The axis.</param>
+    /// <returns>True for a readout that counts the other way, and for a rotary whose rim does.</returns>
+    public bool Flips(Axis axis) => axis == Axis.T ? _setup?.Rotary?.Sense < 0 : Machine(axis)?.CountsOtherWay ?? false;
 
-    private bool Flips(Axis axis) => Machine(axis)?.CountsOtherWay ?? false;
+    private static double? Degrees(double? radians) => radians * 180 / Math.PI;
 
     private AxisFacts? SetUp(Axis axis) => axis switch
     {

@@ -7,10 +7,11 @@ namespace Handwheel.Plan.Tests.Jobs;
 /// <summary>One of the example jobs, planned, and its readings by step.</summary>
 internal sealed class PlannedJob
 {
-    internal PlannedJob(string name)
+    internal PlannedJob(string name, Func<string, string>? changed = null)
     {
-        var read = JobReader.Read(name, Text(name), Text);
+        var read = JobReader.Read(name, Changed(name), Changed);
         Plan = Planner.Plan(read.Value!, read.Shop!);
+        string Changed(string file) => changed is null ? Text(file) : changed(Text(file));
     }
 
     internal JobPlan Plan { get; }
@@ -25,6 +26,8 @@ internal sealed class PlannedJob
     // Angles on the rotary's rim in [0, 360), in the order they are turned to.
     internal double[] Angles(string step, bool? cutting = null) => [.. Readings(step, Axis.T, cutting).Select(t => Math.Round(((t % 360) + 360) % 360, 6))];
 
+    internal IEnumerable<SheetLine> Lines(string step) => Flat(Plan.Stages.SelectMany(s => s.Steps).Single(s => s.Step.Id == step).Lines);
+
     private static string Text(string name)
     {
         var folder = AppContext.BaseDirectory;
@@ -37,6 +40,4 @@ internal sealed class PlannedJob
     }
 
     private static IEnumerable<SheetLine> Flat(IEnumerable<SheetLine> lines) => lines.SelectMany(l => l is PassBracket b ? [b, .. Flat(b.Lines)] : (IEnumerable<SheetLine>)[l]);
-
-    private IEnumerable<SheetLine> Lines(string step) => Flat(Plan.Stages.SelectMany(s => s.Steps).Single(s => s.Step.Id == step).Lines);
 }
