@@ -116,7 +116,8 @@ public sealed class Planner
 
         var passes = lines.OfType<PassBracket>().Select(b => b.Depths.Count).DefaultIfEmpty(0).Max();
         var stays = lines.OfType<CutterLine>().Any() ? string.Empty : " stays";
-        return passes > 1 ? FormattableString.Invariant($"{cutter.Name}{stays}, {passes} passes") : cutter.Name + stays;
+        var speed = machine.Rpm > 0 ? FormattableString.Invariant($", {Math.Round(machine.Rpm)} rpm") : string.Empty;
+        return cutter.Name + stays + speed + (passes > 1 ? FormattableString.Invariant($", {passes} passes") : string.Empty);
     }
 
     // Two places to stand the cutter over a scribed line before the first chip.

@@ -10,6 +10,9 @@ internal sealed record Crank(Axis Axis, Working To, bool Cutting)
 
     internal bool WholeTurn { get; init; }
 
+    // The way round was asked for: it is gone as told, however far.
+    internal bool Told { get; init; }
+
     internal bool ReadBack { get; init; }
 
     internal string Remark { get; init; } = string.Empty;

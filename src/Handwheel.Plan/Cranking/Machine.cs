@@ -11,6 +11,9 @@ namespace Handwheel.Plan.Cranking;
 // The machine in one holding: moves one axis at a time, writes each as a line and an event, and cuts the planned metal with it.
 internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
 {
+    // How far past a place the rotary is turned back: more than any worm's slack (common practice, no source).
+    private const double PastDegrees = 5;
+
     private readonly List<CourseEvent> events = [];
     private readonly List<SheetLine> lines = [];
     private readonly Gearing gearing = new(shop);
@@ -22,6 +25,8 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
     internal CutterShape? Shape { get; private set; }
 
     internal double Feed { get; private set; }
+
+    internal double Rpm { get; private set; }
 
     internal HeldMetal Metal => metal;
 
@@ -43,7 +48,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
     {
         Cutter = CutterShapes.SetTo(cutter, across);
         Shape = CutterShapes.Turns(cutter) ? CutterShapes.Of(Cutter, shop.Mill) : null;
-        Feed = feed;
+        (Feed, Rpm) = (feed, rpm);
         At = At with { Z = high };
         events.Add(new CutterIn(cutter.Name, rpm) { Across = across });
         lines.Add(new CutterLine { Cutter = cutter.Name, Rpm = rpm, Out = cutter.Out, Remark = across > 0 ? "set the head" : string.Empty });
@@ -97,26 +102,60 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
             return;
         }
 
-        var whole = WithSlack(body);
+        var whole = Moving(WithSlack(body), depths);
         var numbered = whole.Select(_ => 0).ToArray();
         var number = numbers.Next();
-        List<SheetLine> written = [];
-        for (var i = 0; i < depths.Count; i++)
+        List<MoveLine> deep = [], first = [], last = [];
+        foreach (var depth in depths)
         {
-            _ = Apply(new Crank(Axis.Z, depths[i], plunges), number);
+            deep.Add(Apply(new Crank(Axis.Z, depth, plunges), number));
+            last.Clear();
             for (var k = 0; k < whole.Count; k++)
             {
                 numbered[k] = numbered[k] == 0 ? numbers.Next() : numbered[k];
-                var line = Apply(whole[k], numbered[k]);
-                if (i == 0)
-                {
-                    written.Add(line);
-                }
+                last.Add(Apply(whole[k], numbered[k]));
+            }
+
+            first = first.Count == 0 ? [.. last] : [.. first.Zip(last, (f, l) => f.From == f.To ? l : f)];
+        }
+
+        lines.Add(new PassBracket
+        {
+            Number = number,
+            Depths = [.. depths.Select(d => d.Result)],
+            DepthWorkings = [.. depths],
+            DepthMoves = deep,
+            Lines = [.. first.Zip(last, (f, l) => Alike(f, l) ? f : f with { Last = l })],
+        });
+    }
+
+    // Whether a move begins at the same place in both passes; whole turns of the rotary do not tell.
+    private static bool Alike(MoveLine a, MoveLine b)
+    {
+        var apart = Math.Abs(a.From - b.From);
+        return Math.Abs(a.Turns - b.Turns) < 1e-9 && (a.Axis == Axis.T ? Math.Abs(Math.IEEERemainder(apart, 360)) : apart) < 1e-7;
+    }
+
+    // What stands where it is to go in every pass is no move.
+    private List<Crank> Moving(IReadOnlyList<Crank> body, IReadOnlyList<Working> depths)
+    {
+        var stands = Stands();
+        var moves = new bool[body.Count];
+        foreach (var depth in depths)
+        {
+            stands[Axis.Z] = depth.Result;
+            for (var k = 0; k < body.Count; k++)
+            {
+                var to = body[k].From(stands[body[k].Axis]);
+                moves[k] |= Math.Abs(to - stands[body[k].Axis]) > 1e-9;
+                stands[body[k].Axis] = to;
             }
         }
 
-        lines.Add(new PassBracket { Number = number, Depths = [.. depths.Select(d => d.Result)], DepthWorkings = [.. depths], Lines = written });
+        return [.. body.Where((_, k) => moves[k])];
     }
+
+    private Dictionary<Axis, double> Stands() => new() { [Axis.X] = At.X, [Axis.Y] = At.Y, [Axis.Z] = At.Z, [Axis.T] = At.T };
 
     private void Once(Crank crank)
     {
@@ -129,20 +168,17 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
     // The body with every dial come to towards plus, as it is gone through again and again.
     private List<Crank> WithSlack(IReadOnlyList<Crank> body)
     {
-        var stands = new Dictionary<Axis, double> { [Axis.X] = At.X, [Axis.Y] = At.Y, [Axis.Z] = At.Z };
+        var stands = Stands();
         List<Crank> whole = [];
         foreach (var crank in body)
         {
-            if (crank.Axis != Axis.T)
+            if (Slack(crank, stands[crank.Axis]) is { } past)
             {
-                if (Slack(crank, stands[crank.Axis]) is { } past)
-                {
-                    whole.Add(past);
-                }
-
-                stands[crank.Axis] = crank.To.Result;
+                whole.Add(past);
+                stands[crank.Axis] = past.From(stands[crank.Axis]);
             }
 
+            stands[crank.Axis] = crank.From(stands[crank.Axis]);
             whole.Add(crank);
         }
 
@@ -151,6 +187,11 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
 
     private Crank? Slack(Crank crank, double at)
     {
+        if (crank.Axis == Axis.T)
+        {
+            return Back(crank, at);
+        }
+
         var facts = crank.Axis switch { Axis.X => Setup.Axes.X, Axis.Y => Setup.Axes.Y, _ => null };
         if (facts is null || facts.Readout || crank.Cutting || facts.Backlash <= 0 || crank.To.Result >= at - 1e-9)
         {
@@ -173,6 +214,33 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
             },
             ReadBack = false,
             Remark = "past it, then back towards plus: the slack is taken up",
+        };
+    }
+
+    // A free turn clockwise of more than half a round: back past the place, then clockwise to it.
+    private static Crank? Back(Crank crank, double at)
+    {
+        if (crank.Cutting || crank.WholeTurn || crank.Counterclockwise || crank.Told || at - crank.From(at) <= 180)
+        {
+            return null;
+        }
+
+        return crank with
+        {
+            To = crank.To with
+            {
+                Name = "back past it, to take up the slack",
+                Formula = $"{crank.To.Name} + {Figures.Bare(PastDegrees)} deg",
+                PutIn = $"{Figures.Bare(crank.To.Result)} + {Figures.Bare(PastDegrees)}",
+                Exact = crank.To.Result + PastDegrees,
+                Result = crank.To.Result + PastDegrees,
+                Rounded = string.Empty,
+                Source = Work.Practice,
+                Inputs = [],
+            },
+            Counterclockwise = true,
+            ReadBack = false,
+            Remark = "back past it, to come forward: the slack is taken up",
         };
     }
 

@@ -45,6 +45,9 @@ public sealed record MoveLine : SheetLine
     /// <summary>For T: which way the work turns from above, in words (<c>clockwise</c>); empty else.</summary>
     public string WorkTurns { get; init; } = string.Empty;
 
+    /// <summary>The same move as it is made in a bracket&#39;s last pass, where that begins elsewhere than the first; null else.</summary>
+    public MoveLine? Last { get; init; }
+
     /// <summary>How the reading was worked out.</summary>
     public required Working Working { get; init; }
 }

@@ -14,6 +14,9 @@ public sealed record PassBracket : SheetLine
     /// <summary>Working of each depth.</summary>
     public required IReadOnlyList<Working> DepthWorkings { get; init; }
 
+    /// <summary>The depth move of each pass as it is made: from where, which way, how many turns; empty where it was not worked out.</summary>
+    public IReadOnlyList<MoveLine> DepthMoves { get; init; } = [];
+
     /// <summary>The lines done at each depth, after the depth move.</summary>
     public required IReadOnlyList<SheetLine> Lines { get; init; }
 

@@ -86,14 +86,22 @@ internal sealed class Facing(Bench bench)
         {
             var exact = n == 1 ? (box.Near + box.Far) / 2 : box.Far + over - bench.Radius - (i * (wide - d) / (n - 1));
             var round = Math.Round(exact / grain, MidpointRounding.AwayFromZero) * grain;
-            yield return bench.Reading(
+            var reading = bench.Reading(
                 Axis.Y,
                 $"Y of row {Bench.Bare(i + 1)} of {Bench.Bare(n)}",
-                "far edge + overlap - cutter/2 - row x spacing, to a round number",
-                $"{bench.Figures.L(box.Far)} + {bench.Figures.L(over)} - {bench.Figures.L(d)}/2 - {Bench.Bare(i)} x {bench.Figures.L(n == 1 ? 0 : (wide - d) / (n - 1))}",
+                n == 1 ? "(near edge + far edge)/2" : "far edge + overlap - cutter/2 - row x spacing",
+                n == 1
+                    ? $"({bench.Figures.L(box.Near)} + {bench.Figures.L(box.Far)})/2"
+                    : $"{bench.Figures.L(box.Far)} + {bench.Figures.L(over)} - {bench.Figures.L(d)}/2 - {Bench.Bare(i)} x {bench.Figures.L((wide - d) / (n - 1))}",
                 round,
                 Toward.Nearest,
                 bench.CutterInput);
+            var loss = Math.Abs(reading.Result - exact);
+            yield return reading with
+            {
+                Exact = exact,
+                Rounded = loss < 5e-7 ? string.Empty : $"{bench.Figures.L(exact)} to the nearest {bench.Figures.LU(grain)}: {bench.Figures.L(loss)}",
+            };
         }
     }
 

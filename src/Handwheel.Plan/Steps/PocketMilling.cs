@@ -68,7 +68,7 @@ internal sealed class PocketMilling(Bench bench)
         foreach (var x in Rings(last))
         {
             body.Add(new(Axis.X, x, true) { ReadBack = ReferenceEquals(x, last) && allow <= 0 });
-            body.Add(new(Axis.T, bench.AngleZero, true) { WholeTurn = true, Counterclockwise = true, Remark = "once round" });
+            body.Add(new(Axis.T, bench.AngleZero, true) { WholeTurn = true, Counterclockwise = true });
         }
 
         body.Add(new(Axis.X, zero, true));

@@ -102,7 +102,7 @@ internal sealed class RoundMilling(Bench bench)
         bench.Machine.Passes(depths, plunges: false,
         [
             new(Axis.X, x, true) { ReadBack = allow <= 0 },
-            new(Axis.T, bench.AngleZero, true) { WholeTurn = true, Remark = "once round" },
+            new(Axis.T, bench.AngleZero, true) { WholeTurn = true },
             new(Axis.X, start, false),
         ]);
         bench.Up();

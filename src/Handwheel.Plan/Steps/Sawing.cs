@@ -138,7 +138,7 @@ internal sealed class Sawing(Bench bench)
         bench.Free(Axis.X, from);
         bench.Free(Axis.Y, y);
         bench.Free(Axis.Z, lower);
-        bench.Machine.Go(new(Axis.X, to, true) { Remark = "slow; brush the chips out of the kerf; all slides but X locked", ReadBack = true });
+        bench.Machine.Go(new(Axis.X, to, true) { Remark = "slow; brush the chips out of the kerf", ReadBack = true });
         bench.Machine.Go(new(Axis.X, from, false));
         bench.Up();
         _ = step;

@@ -36,7 +36,7 @@ internal sealed class TypedMoves(Bench bench)
         if (step.T is not null || rest > 1e-9)
         {
             var to = step.T is { } typed ? typed.Value * Plane.ToDegrees : bench.Machine.At.T + ((step.Clockwise ? -360 : 360) * rest);
-            bench.Machine.Go(new(Axis.T, bench.Angle("theta as typed", "as typed", Figures.Deg(to), to, Toward.Nearest), step.Cutting) { Counterclockwise = !step.Clockwise });
+            bench.Machine.Go(new(Axis.T, bench.Angle("theta as typed", "as typed", Figures.Deg(to), to, Toward.Nearest), step.Cutting) { Counterclockwise = !step.Clockwise, Told = true });
         }
     }
 

@@ -10,7 +10,11 @@ public sealed record Working
     public required string Formula { get; init; }
 
     /// <summary>The rule with its numbers put in, in the job&#39;s unit: <c>sqrt((9.975/2 + 10/2 + 0.3)^2 - 3^2)</c>.</summary>
-    public required string PutIn { get; init; }
+    public required string PutIn
+    {
+        get;
+        init => field = Terms.Bracketed(value);
+    }
 
     /// <summary>The result in full precision; millimetres or degrees.</summary>
     public required double Exact { get; init; }

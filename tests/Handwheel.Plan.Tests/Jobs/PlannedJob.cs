@@ -23,8 +23,9 @@ internal sealed class PlannedJob
 
     internal double[] Set(string step, Axis axis) => [.. Lines(step).OfType<TouchOffLine>().Where(t => t.TouchOff.Axis == axis).Select(t => t.TouchOff.SetTo)];
 
-    // Angles on the rotary's rim in [0, 360), in the order they are turned to.
-    internal double[] Angles(string step, bool? cutting = null) => [.. Readings(step, Axis.T, cutting).Select(t => Math.Round(((t % 360) + 360) % 360, 6))];
+    // Angles on the rotary's rim in [0, 360), in the order they are turned to; without those it is turned back past a place to.
+    internal double[] Angles(string step, bool? cutting = null) => [.. Lines(step).OfType<MoveLine>()
+        .Where(m => m.Axis == Axis.T && (cutting is null || m.Cutting == cutting) && (m.Cutting || m.To < m.From)).Select(m => m.To).Select(t => Math.Round(((t % 360) + 360) % 360, 6))];
 
     internal IEnumerable<SheetLine> Lines(string step) => Flat(Plan.Stages.SelectMany(s => s.Steps).Single(s => s.Step.Id == step).Lines);
 
