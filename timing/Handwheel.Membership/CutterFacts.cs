@@ -146,6 +146,12 @@ public static class Layers
             case "boringbar":
                 run.Add(new(0, r, thick, r, true, Inner: Math.Clamp(c.Tip, 0, 1.8 * r) / 2));
                 return Stem(run, Math.Min(c.Arbor > 0 ? c.Arbor / 2 : 0.7 * r, r), most, "bar");
+            case "flycutter":
+                run.Add(new(0, r, thick, r, true, Inner: Math.Clamp(c.Tip, 0, 1.8 * r) / 2));
+                return Stem(run, Math.Min(c.Arbor > 0 ? c.Arbor / 2 : 0.8 * r, r), Math.Max(most, thick + 1), "body");
+            case "tslot" or "woodruff":
+                run.Add(new(0, r, thick, r, true));
+                return Stem(run, neck, most);
             case "tap":
                 var core = Math.Max(c.Across - (1.0825 * c.Pitch), 0.1 * c.Across) / 2;
                 run.Add(new(0, core, most, core, false, What: "tap"));
