@@ -7,7 +7,7 @@ namespace Handwheel.Plan;
 // Cautions that bite at a step (common practice, no source).
 internal static class Cautions
 {
-    internal static IReadOnlyList<string> Of(Step step, Cutter? cutter, Job job)
+    internal static IReadOnlyList<string> Of(Step step, Cutter? cutter, Job job, bool breaksThrough)
     {
         var said = new List<string>();
         var brass = job.Metal.Contains("brass", StringComparison.OrdinalIgnoreCase);
@@ -17,7 +17,9 @@ internal static class Cautions
                 said.Add("A saw grabs where it is fed fast or with climb: lock every slide but the one that feeds, low speed, oil, hands away.");
                 break;
             case HoleStep { Work: HoleWork.Drill } when brass:
-                said.Add("Brass pulls a drill in as it breaks through: dull the lips or hold the quill back.");
+                said.Add(breaksThrough
+                    ? "Brass pulls a drill in as it breaks through: dull the lips or hold the quill back."
+                    : "Brass grabs a drill: dull the lips, hold the quill back, feed by the wheel.");
                 break;
             case HoleStep { Work: HoleWork.Tap }:
                 said.Add("Tap by hand with the spindle off and free; a power tap needs a head made for it.");

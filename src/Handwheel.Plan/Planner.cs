@@ -95,7 +95,7 @@ public sealed class Planner
         {
             planner.Plan(step);
             var (events, lines, minutes) = machine.Take();
-            steps.Add(new() { Step = step, Lines = lines, Workings = bench.TakeWorkings(), Minutes = minutes, Heading = Heading(machine, lines), Cautions = Cautions.Of(step, machine.Cutter, job) });
+            steps.Add(new() { Step = step, Lines = lines, Workings = bench.TakeWorkings(), Minutes = minutes, Heading = Heading(machine, lines), Cautions = Cautions.Of(step, machine.Cutter, job, BreaksThrough(step, plan, machine)) });
             moved.Add(new() { Id = step.Id, Text = step.Text, Where = step.Where, Events = events });
         }
 
@@ -103,9 +103,17 @@ public sealed class Planner
         (web, waste) = (planner.Web ?? web, planner.Waste ?? waste);
         findings.AddRange(bench.Findings);
         return (
-            new() { Stage = holding, Setup = setup, HowSet = how, Steps = steps, RetractZ = machine.Cutter is null ? 0 : bench.Safe().Result, DryCheck = Dry(plan, machine) },
+            new() { Stage = holding, Setup = setup, HowSet = how, Steps = steps, RetractZ = Highest(steps) ?? (machine.Cutter is null ? 0 : bench.Safe().Result), DryCheck = Dry(plan, machine) },
             new() { Name = holding.Name, Setup = setup, Steps = moved });
     }
+
+    // The highest a row of the holding lifts to: clear of all it ever stands over.
+    private static double? Highest(IEnumerable<PlanStep> steps) => steps.SelectMany(s => s.Lines).SelectMany(l => l is PassBracket b ? b.Lines : [l])
+        .OfType<MoveLine>().Where(m => m is { Axis: Axis.Z, Cutting: false } && m.To > m.From).Select(m => (double?)m.To).Max();
+
+    // Whether a hole of the step, as it now is, has no metal left under it.
+    private static bool BreaksThrough(Step step, HoldingPlan plan, Machine machine) => step is HoleStep hole
+        && hole.Features.Select(plan.Find).OfType<PlanFeature>().SelectMany(f => f.Centres).Any(c => machine.Metal.TopAt(c, machine.At.T) is null);
 
     private static string Heading(Machine machine, IReadOnlyList<SheetLine> lines)
     {
@@ -147,7 +155,7 @@ public sealed class Planner
                 findings.Add(FindingCatalogue.CannotPlan(new FindingPlace(step.Id, step.Where), $"Where '{step.Text}' is done cannot be worked out", "Name the face or the feature: 'file near side to the line'; a web is broken after a saw has left one."));
             }
 
-            steps.Add(new() { Step = step, Lines = done is { } d ? [d.Line] : [], Workings = done?.Line.Workings ?? [], Minutes = 5, Cautions = Cautions.Of(step, null, job) });
+            steps.Add(new() { Step = step, Lines = done is { } d ? [d.Line] : [], Workings = done?.Line.Workings ?? [], Minutes = 5, Cautions = Cautions.Of(step, null, job, breaksThrough: false) });
             moved.Add(new() { Id = step.Id, Text = step.Text, Where = step.Where, Events = done is { } e ? [e.Work] : [] });
             if (done is { } w)
             {

@@ -1,6 +1,8 @@
 using System.Security.Cryptography;
 using System.Text;
 using Handwheel.Jobs.Findings;
+using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Stocks;
 using Handwheel.Plan;
 using Handwheel.Proof;
 using Handwheel.Sheets.Pages;
@@ -76,6 +78,16 @@ public static class DialSheet
         return joined;
     }
 
+    // Heights cut at so far in holdings that lie alike, and the bare stock's faces, as this holding reads them.
+    private static IReadOnlyList<double> Planned(IEnumerable<CourseStage> stages, SetupFacts setup, Stock stock)
+    {
+        var pose = new PartPose(setup);
+        var faces = new[] { stock.Least.Z, stock.Least.Z + stock.Used.Z }.Select(z => pose.ToHolding(new(0, 0, z)).Z);
+        var cuts = stages.Where(s => s.Setup is { } other && new PartPose(other).Upright != 0).SelectMany(s => s.Steps.SelectMany(t => t.Events).OfType<Move>().Where(m => m.Cutting)
+            .Select(m => pose.ToHolding(new PartPose(s.Setup!).ToPart(new(0, 0, m.To.Z))).Z));
+        return pose.Upright == 0 ? [] : [.. cuts.Concat(faces).Distinct().Order()];
+    }
+
     private static IEnumerable<Block> Work(SheetParts parts, IProgress<double>? progress)
     {
         double total = parts.Plan.Stages.Sum(s => s.Steps.Count);
@@ -85,7 +97,7 @@ public static class DialSheet
         for (var i = 0; i < parts.Plan.Stages.Count; i++)
         {
             var stage = parts.Plan.Stages[i];
-            var scene = stage.Setup is { } setup ? new HoldingScene(parts.Plan.Job, parts.Plan.Shop, parts.Part, setup, parts.Stocks) : null;
+            var scene = stage.Setup is { } setup ? new HoldingScene(parts.Plan.Job, parts.Plan.Shop, parts.Part, setup, parts.Stocks) { Planned = Planned(courses.Take(i + 1), setup, parts.Plan.Job.Stock) } : null;
             if (scene is not null)
             {
                 yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters);

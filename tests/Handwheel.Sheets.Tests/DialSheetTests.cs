@@ -3,6 +3,7 @@ using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Plan;
 using Handwheel.Plan.Lines;
+using Handwheel.Proof;
 using Handwheel.Sheets.Tests.Fixtures;
 
 namespace Handwheel.Sheets.Tests;
@@ -124,6 +125,63 @@ public sealed partial class DialSheetTests
         Assert.Contains("X +2.000 +7.000 from \u2212", Extract(plan, along), StringComparison.Ordinal);
         var mill = plan.Shop.Mill! with { X = plan.Shop.Mill.X with { CountsOtherWay = true } };
         Assert.Contains("X \u22122.000 \u22127.000 from +", Extract(plan with { Shop = plan.Shop with { Mill = mill } }, along), StringComparison.Ordinal);
+    }
+
+    // A worm of 72 turns the work 5 deg a turn of the crank (360/72): 87 deg 59' is 17 turns and 2 deg 59'.
+    [Fact]
+    public void The_rotarys_turns_are_told_in_degrees_of_its_dial()
+    {
+        var turn = Move(Axis.T, 0, -(87 + (59 / 60.0))) with { Turns = (87 + (59 / 60.0)) / 5 };
+        Assert.Contains("17 turns + 2\u00B059\u2032", Extract(CrankPlan.Plan(), turn), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Passes_tell_where_from_which_way_how_far_and_what_is_locked()
+    {
+        MoveLine[] down = [.. new[] { (4.0, -1.0), (-1.0, -1.5) }.Select(z => Move(Axis.Z, z.Item1, z.Item2) with { Arrive = "from +", Turns = (z.Item1 - z.Item2) / 2.5, Pace = 5.6, Lock = [Axis.X, Axis.Y, Axis.T] })];
+        var up = Move(Axis.Z, -1, 4) with { Arrive = "from -", Turns = 2, CrankClockwise = false, Last = Move(Axis.Z, -1.5, 4) with { Turns = 2.2 } };
+        var text = Extract(CrankPlan.Plan(), new PassBracket { Number = 39, Depths = [-1, -1.5], DepthWorkings = [.. down.Select(m => m.Working)], DepthMoves = down, Lines = [up] });
+        Assert.Contains("Z from +4.000, then from the depth reached, arrive from +; clockwise, 0.2 to 2.0 turns, 5.6 s a turn, lock X Y T", text, StringComparison.Ordinal);
+        Assert.Contains("the depthreached +4.000 from \u2212 counter2.0 to 2.2 turns free", text, StringComparison.Ordinal);
+    }
+
+    // T0 + s theta with T0 = 0, s = -1: a theta of -87 deg 59' shows as 87 deg 59'.
+    [Fact]
+    public void A_working_of_an_angle_ends_at_the_reading_of_the_rim()
+    {
+        var turn = Move(Axis.T, 0, -(87 + (59 / 60.0)));
+        var plan = CrankPlan.Plan();
+        var step = plan.Stages[0].Steps[1] with { Lines = [turn], Workings = [turn.Working] };
+        var html = DialSheet.Html(plan with { Stages = [plan.Stages[0] with { Steps = [step] }] }, CrankPlan.Proof(), "0000 0000");
+        Assert.Contains("T = 360 \u2212 theta = 87\u00B059\u2032", SheetExtract.Of(html), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_heights_lifted_to_are_those_of_the_rows()
+    {
+        var up = Extract(CrankPlan.Plan(), Move(Axis.Z, -1, 4), Move(Axis.Z, -2, 4), Move(Axis.Z, -1, 6.5));
+        Assert.Contains("A to Z +4.000, but +6.500 in A2", up, StringComparison.Ordinal);
+    }
+
+    // The faced arm is planned to -8 and sounded 0.03 lower: the picture's tag says what was planned.
+    [Fact]
+    public void A_pictures_tags_are_the_depths_planned()
+    {
+        var proof = CrankPlan.Proof();
+        var sounded = proof with { Stocks = [.. proof.Stocks.Select(s => new StepStock(s.Step, p => s.TopBefore(p) is < -1 and { } z ? z - 0.03 : s.TopBefore(p), s.TopAfter))] };
+        var text = SheetExtract.Of(DialSheet.Html(CrankPlan.Plan(), sounded, "eec6 279a"));
+        Assert.DoesNotContain("\u22128.03", text, StringComparison.Ordinal);
+        Assert.Equal(Regex.Count(SheetExtract.Of(Html), "\u22128 "), Regex.Count(text, "\u22128 "));
+    }
+
+    [Fact]
+    public void What_is_worked_out_for_a_hand_is_told_once()
+    {
+        var plan = CrankPlan.Plan();
+        var hand = plan.Stages[1].Steps[0];
+        var workings = ((HandLine)hand.Lines[0]).Workings;
+        var html = DialSheet.Html(plan with { Stages = [plan.Stages[0], plan.Stages[1] with { Steps = [hand with { Workings = workings }] }] }, CrankPlan.Proof(), "0000 0000");
+        Assert.Equal(1, Regex.Count(SheetExtract.Of(html), "push on the punch:"));
     }
 
     private static MoveLine Move(Axis axis, double from, double to) => new()

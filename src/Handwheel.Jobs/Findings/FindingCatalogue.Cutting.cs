@@ -256,7 +256,7 @@ public static partial class FindingCatalogue
             thick < thin ? Grade.Caution : Grade.Note,
             "web",
             $"What holds the part here is {unit.Told(thick)} thick at its thinnest.",
-            "Take light passes from here on; support the part.",
+            "From here on feed slowly and lightly, a wood block under the part's end: let it go nowhere when the web lets go.",
             "thin is what the shop says, 1 mm unless told") with
         {
             Amount = thick,

@@ -114,7 +114,9 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
     {
         var exact = ((degrees % 360) + 360) % 360;
         exact = Math.Abs(exact - 360) < 1e-9 ? 0 : exact;
-        return Work.Reading(Axis.T, new(name, formula, putIn, exact, Work.Geometry), toward, inputs);
+        var turns = Math.Round((exact - degrees) / 360);
+        var round = turns == 0 ? string.Empty : $" {(turns > 0 ? "+" : "-")} {Figures.Bare(Math.Abs(turns) * 360)}";
+        return Work.Reading(Axis.T, new(name, formula, putIn + round, exact, Work.Geometry), toward, inputs);
     }
 
     internal Working AngleZero => Angle("theta as set up", "0", "0", 0, Toward.Nearest);

@@ -97,7 +97,7 @@ internal static class CutterBlocks
         var size = used.Cutter is { } c ? n.Length(c.Kind == CutterKind.Saw ? c.Thick : c.TrueAcross) : string.Empty;
         var rpm = used.Rpm.Count == 0 ? string.Empty : string.Join(", ", used.Rpm.Select(r => r > 0 ? Bits.Fixed(r, 0) : "by hand"));
         var steps = string.Join(", ", used.Steps);
-        var lines = Math.Max(TextMeasure.Lines(says, Face.Plain, 8.2, 30), Math.Max(TextMeasure.Lines(steps, Face.Plain, 7.6, 17.5), TextMeasure.Lines(rpm, Face.Plain, 8.2, 11.5)));
+        var lines = Math.Max(TextMeasure.Lines(says, Face.Plain, 8.2, 28.5), Math.Max(TextMeasure.Lines(steps, Face.Plain, 7.6, 17.5), TextMeasure.Lines(rpm, Face.Plain, 8.2, 11.5)));
         return new(
             $"<div class=\"cu\">{Bits.Box}<b class=\"id\">{Markup.Escape(used.Name)}</b><span>{Markup.Escape(says)}</span><span class=\"n r\">{Markup.Figures(size)}</span><span class=\"ln\"></span><span class=\"r\">{rpm}</span><span class=\"r\">{(used.Cutter is { Out: > 0 } o ? n.Short(o.Out) : string.Empty)}</span><span class=\"stp\">{Markup.Escape(steps)}</span></div>",
             Math.Max(5.4, (lines * 3.6) + 1.8));
@@ -127,14 +127,31 @@ internal static class CutterBlocks
 
     private static IEnumerable<string> Notes(SheetParts parts)
     {
-        var retracts = parts.Plan.Stages.Where(s => s.Setup is not null).Select(s => $"{s.Stage.Name} to Z {Markup.TrueMinus(new SheetNumbers(parts.Numbers.Unit, parts.Plan.Shop, s.Setup).Reading(Axis.Z, s.RetractZ))}").ToArray();
-        yield return $"Retract: {string.Join(", ", retracts)}; quill right up to change a cutter, then touch off again before it cuts.";
+        var retracts = parts.Plan.Stages.Where(s => s.Setup is not null).Select(s => Retract(s, new(parts.Numbers.Unit, parts.Plan.Shop, s.Setup))).ToArray();
+        yield return $"Retract as the rows say: {string.Join("; ", retracts)}; quill right up to change a cutter, then touch off again before it cuts.";
         yield return "Arrive from the side told: it takes up the slack. Burrs off before the work is clamped again or measured.";
         if (parts.Plan.Job.ToMake > 1)
         {
             yield return FormattableString.Invariant($"To make: {parts.Plan.Job.ToMake}. Set a work stop against the end of the first, and the rest lie alike.");
         }
     }
+
+    // The height most rows lift to, and the steps in which rows lift to another.
+    private static string Retract(PlanStage stage, SheetNumbers numbers)
+    {
+        var lifts = stage.Steps
+            .SelectMany(s => Flat(s.Lines).OfType<MoveLine>().Where(m => m is { Axis: Axis.Z, Cutting: false } && m.To > m.From).Select(m => (s.Step.Id, Z: numbers.Reading(Axis.Z, m.To))))
+            .GroupBy(l => l.Z, StringComparer.Ordinal).OrderByDescending(g => g.Count()).ToArray();
+        if (lifts.Length == 0)
+        {
+            return $"{stage.Stage.Name} to Z {Markup.TrueMinus(numbers.Reading(Axis.Z, stage.RetractZ))}";
+        }
+
+        var others = lifts.Skip(1).Select(g => $"{Markup.TrueMinus(g.Key)} in {string.Join(", ", g.Select(l => l.Id).Distinct(StringComparer.Ordinal))}").ToArray();
+        return $"{stage.Stage.Name} to Z {Markup.TrueMinus(lifts[0].Key)}{(others.Length > 0 ? ", but " + string.Join(", ", others) : string.Empty)}";
+    }
+
+    private static IEnumerable<SheetLine> Flat(IEnumerable<SheetLine> lines) => lines.SelectMany(l => l is PassBracket b ? b.Lines : [l]);
 
     private static Piece Wheel(SheetParts parts, string name, MachineAxis axis, string plus, string minus)
     {

@@ -10,10 +10,11 @@ internal sealed class MoveRows
 {
     private const double RowTall = 5.7;
     private const double Wide = Block.StepRight;
+    private const double TurnsWide = 14.2;
 
     private readonly SheetNumbers _numbers;
     private readonly SetupFacts? _setup;
-    private readonly Shop _shop;
+    private readonly TurnsText _turns;
     private readonly IReadOnlySet<int> _cutting;
 
     /// <summary>Initializes a new instance of the <see cref="MoveRows"/> class.</summary>
@@ -21,7 +22,7 @@ internal sealed class MoveRows
     /// <param name="setup">The holding.</param>
     /// <param name="shop">The shop.</param>
     /// <param name="cutting">Numbers of the moves that cut.</param>
-    public MoveRows(SheetNumbers numbers, SetupFacts? setup, Shop shop, IReadOnlySet<int> cutting) => (_numbers, _setup, _shop, _cutting) = (numbers, setup, shop, cutting);
+    public MoveRows(SheetNumbers numbers, SetupFacts? setup, Shop shop, IReadOnlySet<int> cutting) => (_numbers, _setup, _turns, _cutting) = (numbers, setup, new(setup, shop), cutting);
 
     /// <summary>The heading over the readings.</summary>
     /// <returns>A piece.</returns>
@@ -54,7 +55,7 @@ internal sealed class MoveRows
         var beside = remark.Length == 0 || (!move.ReadBack && TextMeasure.Lines(remark, Face.Plain, 7.2, Room) <= 2);
         var cell = (beside ? $"<em>{Text(remark)}</em>" : string.Empty) + (move.ReadBack ? "<b class=\"rb\">reads</b>" : string.Empty);
         var html = $"<div class=\"mv{(move.Cutting ? " cut" : string.Empty)}\"><span class=\"c0\">{(inBracket ? string.Empty : Bits.Box)}</span>{Readings(move)}{Crank(move)}<span class=\"c10\">{cell}</span></div>";
-        yield return new(html, RowTall);
+        yield return new(html, Math.Max(RowTall, 3.1 + (TextMeasure.Lines(Turns(move), Face.Plain, 7.4, TurnsWide) * 2.85)));
         if (!beside)
         {
             yield return Under(remark);
@@ -72,11 +73,22 @@ internal sealed class MoveRows
         var along = move.Along is { } other ? $" and {other}" : string.Empty;
         var to = _numbers.Reading(move.Axis, move.To);
         var small = Markup.TrueMinus(to).Length > 7 ? " s" : string.Empty;
-        return $"<span class=\"c1\">{Bits.Count(move.Number)}</span><span class=\"c2\">{move.Axis}{along}</span><span class=\"c3 n\">{Markup.Figures(_numbers.Reading(move.Axis, move.From))}</span><span class=\"c4\">{Bits.Symbol(move.Cutting ? "gocut" : "go", 4.4, 2.5)}</span><span class=\"c5 n{small}\">{Markup.Figures(to)}</span><span class=\"c6\">{Text(Arrive(move))}</span>";
+        return $"<span class=\"c1\">{Bits.Count(move.Number)}</span><span class=\"c2\">{move.Axis}{along}</span>{From(move)}<span class=\"c4\">{Bits.Symbol(move.Cutting ? "gocut" : "go", 4.4, 2.5)}</span><span class=\"c5 n{small}\">{Markup.Figures(to)}</span><span class=\"c6\">{Text(Arrive(move))}</span>";
     }
 
+    // A row of passes begins where the pass left the slide: told so, as no one number is true of all.
+    private string From(MoveLine move)
+    {
+        var from = Markup.Figures(_numbers.Reading(move.Axis, move.From));
+        return move.Last is not { } last ? $"<span class=\"c3 n\">{from}</span>"
+            : move.Axis == Axis.Z ? "<span class=\"c3 w\">the depth<br>reached</span>"
+            : $"<span class=\"c3 w\">first <b class=\"n\">{from}</b><br>then <b class=\"n\">{Markup.Figures(_numbers.Reading(last.Axis, last.From))}</b></span>";
+    }
+
+    private string Turns(MoveLine move) => move.Last is { } last ? _turns.Of(move, last) : _turns.Of(move);
+
     private string Crank(MoveLine move) =>
-        $"<span class=\"c7\">{Bits.Symbol(move.CrankClockwise ? "cw" : "ccw", 5, 4.4)}</span><span class=\"c8\">{(move.CrankClockwise ? "clockwise" : "counter")}<br>{Turns(move)}</span><span class=\"c9{(move.Pace > 0 ? " n" : string.Empty)}\">{(move.Pace > 0 ? Markup.Figures(Bits.Fixed(move.Pace, 1)) : "free")}</span>";
+        $"<span class=\"c7\">{Bits.Symbol(move.CrankClockwise ? "cw" : "ccw", 5, 4.4)}</span><span class=\"c8\">{(move.CrankClockwise ? "clockwise" : "counter")}<br>{Text(Turns(move))}</span><span class=\"c9{(move.Pace > 0 ? " n" : string.Empty)}\">{(move.Pace > 0 ? Markup.Figures(Bits.Fixed(move.Pace, 1)) : "free")}</span>";
 
     // The side told must agree with the readings printed: where those count the other way, the side is the other one too.
     private string Arrive(MoveLine move) => move.Arrive switch
@@ -106,43 +118,6 @@ internal sealed class MoveRows
             var n => $"{Bits.Fixed(n, 0)} times round, ",
         };
         return $"{times}work turns {move.WorkTurns}";
-    }
-
-    private string Turns(MoveLine move)
-    {
-        var divisions = Divisions(move.Axis);
-        if (divisions <= 0)
-        {
-            var text = Bits.Fixed(move.Turns, 1);
-            return $"{text} {(text == "1.0" ? "turn" : "turns")}";
-        }
-
-        var all = Math.Round(move.Turns * divisions);
-        var whole = Math.Floor(all / divisions);
-        var rest = all - (whole * divisions);
-        if (whole == 0 && rest > 0)
-        {
-            return $"{Bits.Fixed(rest, 0)} div";
-        }
-
-        return rest == 0 ? $"{Bits.Fixed(whole, 0)} {(whole == 1 ? "turn" : "turns")}" : $"{Bits.Fixed(whole, 0)} t {Bits.Fixed(rest, 0)} div";
-    }
-
-    // Divisions of the dial that is counted on: the rotary's always, an axis's where it has no readout.
-    private double Divisions(Axis axis)
-    {
-        if (axis == Axis.T)
-        {
-            return _shop.Rotary is { DialStep: > 0, Worm: > 0 } rotary && _setup?.Rotary is { Lies: false } ? Math.Round(2 * Math.PI / rotary.Worm / rotary.DialStep) : 0;
-        }
-
-        var (facts, machine) = axis switch
-        {
-            Axis.X => (_setup?.Axes.X, _shop.Mill?.X),
-            Axis.Y => (_setup?.Axes.Y, _shop.Mill?.Y),
-            _ => (_setup?.Axes.Z, _shop.Mill?.Z),
-        };
-        return facts is { Readout: false } ? machine?.Divisions ?? 0 : 0;
     }
 
     private Piece TouchOff(TouchOffLine line)
@@ -180,8 +155,8 @@ internal sealed class MoveRows
 
         var inner = bracket.Lines.SelectMany(l => l is MoveLine move ? Move(move, inBracket: true) : Of(l)).ToArray();
         var head = new Piece(
-            $"<div class=\"bs\">{Text(says)}</div><div class=\"ladder{(_cutting.Contains(bracket.Number) ? " cut" : string.Empty)}\"><span class=\"c1\">{Bits.Count(bracket.Number)}</span><span class=\"c2\">Z</span><span class=\"dps\">{ladder}</span></div>",
-            (TextMeasure.Lines(says, Face.Plain, 7.4, Wide - 20) * 3.3) + Math.Max(5.4, rows * 4.7) + 0.6);
+            $"<div class=\"bs\">{Text(says)}</div><div class=\"ladder{(_cutting.Contains(bracket.Number) ? " cut" : string.Empty)}\"><span class=\"c1\">{Bits.Count(bracket.Number)}</span><span class=\"c2\">Z</span><span class=\"dps\">{ladder}</span></div>{Down(bracket, out var tallDown)}",
+            (TextMeasure.Lines(says, Face.Plain, 7.4, Wide - 20) * 3.3) + Math.Max(5.4, rows * 4.7) + 0.6 + tallDown);
         var tall = head.Height + inner.Sum(p => p.Height);
         if (tall < 150)
         {
@@ -189,6 +164,37 @@ internal sealed class MoveRows
         }
 
         return new[] { head }.Concat(inner).Select(p => p with { Html = $"<div class=\"br\">{p.Html}</div>" });
+    }
+
+    // How the depths are cranked to: from where, which side, which way, how far, how fast, what is locked.
+    private string Down(PassBracket bracket, out double tall)
+    {
+        tall = 0;
+        if (bracket.DepthMoves.Count == 0)
+        {
+            return string.Empty;
+        }
+
+        var first = bracket.DepthMoves[0];
+        var from = _numbers.Reading(Axis.Z, first.From);
+        if (bracket.DepthMoves.Any(m => Math.Abs(m.From - first.From) > 1e-9))
+        {
+            from += bracket.DepthMoves.Zip(bracket.DepthMoves.Skip(1), (a, b) => Math.Abs(b.From - a.To) < 1e-9).All(same => same)
+                ? ", then from the depth reached"
+                : $", then from {_numbers.Reading(Axis.Z, bracket.DepthMoves[^1].From)}";
+        }
+
+        List<string> after = [first.CrankClockwise ? "clockwise" : "counter", _turns.Of(bracket.DepthMoves)];
+        after.Add(first.Pace > 0 ? $"{Bits.Fixed(first.Pace, 1)} s a turn" : "free");
+        if (first.Lock.Count > 0)
+        {
+            after.Add("lock " + string.Join(' ', first.Lock));
+        }
+
+        var before = $"Z from {Markup.TrueMinus(from)}, arrive {Arrive(first)}; ";
+        var rest = string.Join(", ", after);
+        tall = (TextMeasure.Lines($"{before}ooo {rest}", Face.Plain, 7.6, Wide - 20) * 3.4) + 0.6;
+        return $"<div class=\"dm\">{Text(before)}{Bits.Symbol(first.CrankClockwise ? "cw" : "ccw", 4.4, 3.2)} {Text(rest)}</div>";
     }
 
     private static Piece Hand(HandLine line)

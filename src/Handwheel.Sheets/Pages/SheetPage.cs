@@ -46,7 +46,7 @@ internal static class SheetPage
     private static string Foot(int page, IReadOnlyList<Block> blocks) => page == 0
         ? "Strength, speed and time figures are estimates: the machine\u2019s manual, the cutter maker\u2019s data, local rules and a licensed engineer (for anything that lifts, holds pressure or carries people) come first."
         : blocks.Any(b => b.Columns == Columns.Step)
-            ? "Bar at the left: it cuts. Framed: set, not cranked to. Solid ring: the cutter\u2019s first place; dashed: its last. Hatched: what the step takes. Counter: counterclockwise. Spindle turns clockwise from above."
+            ? "Bar at the left: it cuts. Framed: set, not cranked to. Solid ring: the cutter\u2019s first place; dashed: its last. Hatched: what the step takes. Counter: counterclockwise. S a turn: seconds for one turn of the crank. Reads: read the readout back here before you cut. Spindle turns clockwise from above."
             : "What is written here is typed back into the job: a true cutter size moves the readings that rest on it.";
 
     private static string Stop(SheetParts parts) => parts.Halted
@@ -71,7 +71,7 @@ internal static class SheetPage
         var mill = parts.Plan.Shop.Mill;
         var counts = mill is null ? unit
             : mill.X.ReadoutStep is null ? $"{unit}; dials by {parts.Numbers.Length(mill.X.Step)}"
-            : $"{unit}; readout by {parts.Numbers.Length(mill.X.Step)}, counts travel";
+            : $"{unit}; readout by {parts.Numbers.Length(mill.X.Step)} of slide travel";
         var found = new StringBuilder(parts.Halted ? Counted(parts.Count(Grade.Halt), "halt") : parts.Proof is null ? "not proved" : "no halt");
         foreach (var grade in new[] { Grade.Caution, Grade.Note })
         {
@@ -79,6 +79,17 @@ internal static class SheetPage
             {
                 found.Append(' ').Append(Bits.Mark(grade, 3.8)).Append(' ').Append(Counted(parts.Count(grade), Bits.Word(grade)));
             }
+        }
+
+        if (parts.Count(Grade.Caution) > 0 || parts.Count(Grade.Note) > 0)
+        {
+            found.Append(" in the proof");
+        }
+
+        var usual = parts.Plan.Stages.SelectMany(s => s.Steps).Sum(s => s.Cautions.Count);
+        if (usual > 0)
+        {
+            found.Append(" <small>").Append(Counted(usual, "caution")).Append(" of the trade beside the steps</small>");
         }
 
         var proof = (parts.Halted ? Bits.Mark(Grade.Halt, 3.8) + " " : string.Empty) + found;

@@ -34,7 +34,7 @@ internal static class SizeBlocks
             sizes.Add(Bits.Paragraph("Planned: what the moves as rounded cut in the proof, not what you will measure; a cutter that is not true, play and spring come on top. " + proof.Guarantee, Block.PageWide, "para", 7.8));
         }
 
-        yield return new() { Under = "sizes and record", Breaks = true, Columns = Columns.Whole, Left = sizes };
+        yield return new() { Under = "sizes and record", Columns = Columns.Whole, Left = sizes };
         yield return new() { Under = "sizes and record", Columns = Columns.Whole, Left = [Bits.Heading("true sizes of what cut it", unit), .. TrueSizes(parts)] };
         yield return Record();
     }

@@ -54,7 +54,7 @@ internal static class StepBlocks
     // Workings stand under the picture while there is room beside the readings, else under the readings: whichever column is the shorter.
     private static void Place(PlanStep step, SheetNumbers numbers, List<Piece> left, List<Piece> right)
     {
-        var hands = step.Lines.OfType<HandLine>().SelectMany(l => l.Workings).ToArray();
+        var hands = step.Lines.OfType<HandLine>().SelectMany(l => l.Workings).Except(step.Workings).ToArray();
         Piece[] narrow = [.. WorkingPieces.Of(step, numbers, Block.StepLeft), .. WorkingPieces.Of(hands, numbers, Block.StepLeft)];
         Piece[] wide = [.. WorkingPieces.Of(step, numbers, Block.StepRight), .. WorkingPieces.Of(hands, numbers, Block.StepRight)];
         for (var i = 0; i < narrow.Length; i++)

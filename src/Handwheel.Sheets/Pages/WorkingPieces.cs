@@ -24,7 +24,7 @@ internal static class WorkingPieces
             var label = readings.TryGetValue(working, out var reading) ? reading : Value(working, numbers);
             if (seen.Add((label, working.PutIn)))
             {
-                yield return One(working, label, width);
+                yield return One(working, label, numbers, width);
             }
         }
     }
@@ -34,7 +34,7 @@ internal static class WorkingPieces
     /// <param name="numbers">How numbers are printed.</param>
     /// <param name="width">Width of the column.</param>
     /// <returns>Pieces.</returns>
-    public static IEnumerable<Piece> Of(IEnumerable<Working> workings, SheetNumbers numbers, double width) => workings.Select(w => One(w, Value(w, numbers), width));
+    public static IEnumerable<Piece> Of(IEnumerable<Working> workings, SheetNumbers numbers, double width) => workings.Select(w => One(w, Value(w, numbers), numbers, width));
 
     /// <summary>A working's result as it is printed.</summary>
     /// <param name="working">The working.</param>
@@ -43,17 +43,18 @@ internal static class WorkingPieces
     public static string Value(Working working, SheetNumbers numbers) => working.Unit switch
     {
         "mm" => numbers.Length(working.Result),
-        "deg" => Quantities.ReadingText.Rotary(working.Result, numbers.Step(Jobs.Moves.Axis.T)),
+        "deg" => numbers.Reading(Jobs.Moves.Axis.T, working.Result),
         "1" => Markup.Number(working.Result),
         "mm/min" or "rpm" or "N" when Math.Abs(working.Result) >= 10 => $"{Bits.Fixed(working.Result, 0)} {working.Unit}",
         _ => $"{Markup.Number(Math.Round(working.Result, 2))} {working.Unit}",
     };
 
-    private static Piece One(Working working, string label, double width)
+    private static Piece One(Working working, string label, SheetNumbers numbers, double width)
     {
         var name = working.Name.Length > 0 ? working.Name + ":" : string.Empty;
-        var sum = working.PutIn.Length > 0 ? " = " + Markup.FormulaText(working.PutIn) : string.Empty;
-        var tail = working.Rounded.Length > 0 ? "; " + working.Rounded : string.Empty;
+        var sum = working.PutIn.Length > 0 ? " = " + Markup.TrueMinus(Markup.FormulaText(working.PutIn)) : string.Empty;
+        var tail = Markup.TrueMinus(working.Rounded.Length > 0 ? "; " + working.Rounded : string.Empty);
+        tail += working.Unit == "deg" ? "; " + Markup.TrueMinus(Markup.FormulaText(numbers.Rim(working.Result))) : string.Empty;
         tail += working.Note.Length > 0 ? ". " + working.Note : string.Empty;
         var text = name + sum + tail;
         var room = width - LabelWide;

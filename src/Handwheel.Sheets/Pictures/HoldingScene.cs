@@ -28,6 +28,9 @@ internal sealed class HoldingScene
         (Seen, Hidden) = Edges();
     }
 
+    /// <summary>Heights the holding's moves were planned to cut at, and the stock's own faces.</summary>
+    public IReadOnlyList<double> Planned { get; init; } = [];
+
     /// <summary>The job.</summary>
     public Job Job { get; }
 

@@ -21,6 +21,7 @@ internal sealed class StepPicture
     private readonly IReadOnlyList<string> _words;
     private readonly string _clip;
     private readonly bool _undercuts;
+    private (HeightMap? Map, IReadOnlyList<(double Level, double Divide)>? Levels) _levels;
 
     private StepPicture(HoldingScene scene, string step, int number, double theta, IReadOnlyList<Segment> moves, double width, double mostTall)
     {
@@ -75,6 +76,7 @@ internal sealed class StepPicture
         _svg.Path(_frame.OpenData(_scene.AtTheta(_scene.Seen, _theta)), "part");
         Travels();
         Cutter();
+        Figures(_levels.Map!, _levels.Levels!);
         _svg.EndClip();
         Turning();
         Axes();
@@ -162,7 +164,7 @@ internal sealed class StepPicture
             _svg.Path(string.Concat(under.Select(l => Svg.Data(l, close: true))), "under");
         }
 
-        Figures(before, levels);
+        _levels = (before, levels);
     }
 
     private IReadOnlyList<IReadOnlyList<Point2>> OnPaper(IReadOnlyList<IReadOnlyList<Point2>> loops) => [.. loops.Select(l => (IReadOnlyList<Point2>)[.. l.Select(_frame.At)])];
@@ -184,11 +186,14 @@ internal sealed class StepPicture
         var rings = Rings().Select(r => r.At).ToArray();
         var written = new List<Box2>();
         var edges = _scene.AtTheta(_scene.Seen, _theta).SelectMany(r => r).Where((_, i) => i % 2 == 0).ToArray();
-        foreach (var (level, divide) in levels)
+        foreach (var (sounded, divide) in levels)
         {
+            // The depth it was planned to, not what was sounded off the place; a slope has none and is left without.
+            var level = _scene.Planned.Count == 0 ? sounded : _scene.Planned.MinBy(z => Math.Abs(z - sounded));
+            var planned = Math.Abs(level - sounded) < 0.1;
             var middle = before.Middle(divide, high, p => rings.All(r => Math.Abs(Away(r, p) - _radius) * _frame.Scale > 0.6) && edges.All(e => Away(e, p) * _frame.Scale > 0.5));
             high = divide;
-            if (middle is var (at, room) && room * squareOnPaper > 1.1)
+            if (planned && middle is var (at, room) && room * squareOnPaper > 1.1)
             {
                 var text = Markup.TrueMinus(_scene.Numbers.Short(level, _scene.Numbers.Unit == Quantities.LengthUnit.Inch ? 3 : 2));
                 var wide = TextMeasure.Width(text, Face.Figure, 6.6);

@@ -77,6 +77,17 @@ internal sealed class SheetNumbers
         return wrapped > 360 - (step / 2) ? 0 : wrapped;
     }
 
+    /// <summary>How the rim's reading comes from theta, with the reading it gives.</summary>
+    /// <param name="theta">Theta, degrees.</param>
+    /// <returns><c>T = 360 - theta = 87 deg 59'</c>.</returns>
+    public string Rim(double theta)
+    {
+        var zero = _setup?.Rotary?.ZeroReading ?? 0;
+        var falls = Flips(Axis.T);
+        var start = Math.Abs(zero) > 1e-9 ? Markup.Number(zero) : falls ? "360" : string.Empty;
+        return $"T = {start}{(falls ? " - theta" : start.Length > 0 ? " + theta" : "theta")} = {Reading(Axis.T, theta)}";
+    }
+
     /// <summary>Whether an axis's printed reading falls where the holding frame's grows.</summary>
     /// <param name="axis">The axis.</param>
     /// <returns>True for a readout that counts the other way, and for a rotary whose rim does.</returns>

@@ -86,6 +86,15 @@ public sealed class HandworkedRowsTests
     public void Every_step_of_a_machine_names_its_cutter_and_speed() =>
         Assert.All(Crank.Plan.Stages.SelectMany(s => s.Steps).Where(s => s.Lines.Any(l => l is MoveLine or PassBracket)), s => Assert.Matches("^(em10|sd6|d4|d2\\.9|r3|saw1).*, [0-9]+ rpm", s.Heading));
 
+    // The bar is 30 high: pilot and pin end in it. A bar that stands no higher than the crank is broken through.
+    [Fact]
+    public void Brass_grabs_a_drill_in_a_blind_hole_and_pulls_it_through_an_open_one()
+    {
+        static string Said(PlannedJob job) => job.Plan.Stages.SelectMany(s => s.Steps).Single(s => s.Step.Id == "A5").Cautions.Single();
+        Assert.StartsWith("Brass grabs", Said(Crank), StringComparison.Ordinal);
+        Assert.StartsWith("Brass pulls a drill in as it breaks through", Said(new("crank.handwheel", t => t.Replace("drill pilot through with d4", "drill pilot to -31 with d4", StringComparison.Ordinal))), StringComparison.Ordinal);
+    }
+
     private static IEnumerable<MoveLine> Rows(PlannedJob job) => job.Plan.Stages.SelectMany(s => s.Steps).SelectMany(s => job.Lines(s.Step.Id)).OfType<MoveLine>();
 
     private static IReadOnlyList<MoveLine> Moves(PlannedJob job, string step, Axis axis) => [.. job.Lines(step).OfType<MoveLine>().Where(m => m.Axis == axis)];
