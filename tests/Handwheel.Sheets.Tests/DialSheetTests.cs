@@ -135,6 +135,16 @@ public sealed partial class DialSheetTests
         Assert.Contains("17 turns + 2\u00B059\u2032", Extract(CrankPlan.Plan(), turn), StringComparison.Ordinal);
     }
 
+    // 50 divisions a turn on the quill's dial: 1.4 turns are 1 and 20 divisions.
+    [Fact]
+    public void A_slide_without_a_readout_is_told_in_turns_and_divisions()
+    {
+        var plan = CrankPlan.Plan();
+        var setup = CrankPlan.Setup with { Axes = CrankPlan.Setup.Axes with { Z = CrankPlan.Setup.Axes.Z with { Readout = false } } };
+        var up = Move(Axis.Z, -1, 2.5) with { Turns = 1.4, Last = Move(Axis.Z, -3.5, 2.5) with { Turns = 2.4 } };
+        Assert.Contains("1 turn + 20 div to 2 turns + 20 div", Extract(plan with { Stages = [plan.Stages[0] with { Setup = setup }] }, up), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Passes_tell_where_from_which_way_how_far_and_what_is_locked()
     {

@@ -23,7 +23,7 @@ internal sealed class TurnsText
     {
         var all = moves.ToArray();
         string least = One(all.MinBy(m => m.Turns)!), most = One(all.MaxBy(m => m.Turns)!);
-        return string.Equals(least, most, StringComparison.Ordinal) ? most : $"{least.Replace(" turns", string.Empty, StringComparison.Ordinal)} to {most}";
+        return string.Equals(least, most, StringComparison.Ordinal) ? most : $"{(least.EndsWith(" turns", StringComparison.Ordinal) && most.EndsWith(" turns", StringComparison.Ordinal) ? least[..^6] : least)} to {most}";
     }
 
     private string One(MoveLine move)
