@@ -20,8 +20,8 @@ internal sealed class Measuring(Bench bench)
         }
 
         var (axis, sides, allow) = step.ThenLastPass ? Corrected(before) : (null, 1, 0);
-        var expected = size.Limits.Middle + (sides * allow);
-        var strip = axis is { } a ? Strip(before!, a, sides, expected) : ([], null);
+        var expected = size.Limits.Middle + (sides * allow) + (axis is { } rounded && before is RoundStep ? sides * Lost(before, rounded, allow) : 0);
+        var strip = axis is { } a ? Strip(before!, a, sides, expected, allow) : ([], null);
         bench.Add(new Measured(size.Name, expected, step.ThenLastPass), new MeasureLine
         {
             Size = size.Name,
@@ -44,31 +44,43 @@ internal sealed class Measuring(Bench bench)
         _ => (null, 1, 0),
     };
 
-    private (IReadOnlyList<(double Measures, double CrankTo)> Pairs, Working? Working) Strip(Step before, Axis axis, int sides, double expected)
+    private (IReadOnlyList<(double Measures, double CrankTo)> Pairs, Working? Working) Strip(Step before, Axis axis, int sides, double expected, double allow)
     {
-        var at = before switch
-        {
-            RoundStep r when bench.Plan.Find(r.Feature) is { } f && AimedDrawing.RadiusOf(f.Feature) is { } radius => radius + bench.Radius,
-            FaceStep s => bench.Plan.Height(s.To.Value),
-            _ => double.NaN,
-        };
+        var at = Full(before);
         if (double.IsNaN(at))
         {
             return ([], null);
         }
 
+        var stood = at + allow + (before is RoundStep ? Lost(before, axis, allow) : 0);
+        var aimed = expected - (sides * (stood - at));
         var facts = bench.Work.Facts(axis);
         var by = bench.Job.Unit == LengthUnit.Inch ? 0.002 * LengthUnit.Inch.MillimetresPerUnit() : 0.05;
         var pairs = Enumerable.Range(-2, 5).Select(i => (expected + (i * by), Rounding.ToStep(at - (i * by / sides), facts.Step, Toward.Plus))).ToList();
         var working = bench.Reading(
             axis,
             $"{axis} of the last pass",
-            sides == 2 ? "reading - (measured - expected)/2" : "reading - (measured - expected)",
-            $"{bench.Figures.L(at)} - (measured - {bench.Figures.L(expected)}){(sides == 2 ? "/2" : string.Empty)}",
+            sides == 2 ? "reading before - (measured - aimed)/2" : "reading before - (measured - aimed)",
+            $"{bench.Figures.L(stood)} - (measured - {bench.Figures.L(aimed)}){(sides == 2 ? "/2" : string.Empty)}",
             at,
             Toward.Plus,
             bench.CutterInput);
         return (pairs, working);
+    }
+
+    // Where the axis stands with nothing left on; NaN where it cannot be told.
+    private double Full(Step before) => before switch
+    {
+        RoundStep { Inside: false } r when bench.Plan.Find(r.Feature) is { } f && AimedDrawing.RadiusOf(f.Feature) is { } radius => radius + bench.Radius,
+        FaceStep s => bench.Plan.Height(s.To.Value),
+        _ => double.NaN,
+    };
+
+    // What rounding the reading before left on the metal, a side.
+    private double Lost(Step before, Axis axis, double allow)
+    {
+        var exact = Full(before) + allow;
+        return double.IsNaN(exact) ? 0 : Rounding.ToStep(exact, bench.Work.Facts(axis).Step, Toward.Plus) - exact;
     }
 
     private string With(Size size)

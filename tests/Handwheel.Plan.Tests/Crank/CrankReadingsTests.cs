@@ -102,4 +102,13 @@ public sealed class CrankReadingsTests
             }
         }
     }
+
+    // The cutter stands at the rounded reading, so the boss is that much larger: 2 x 10.190 - 10.
+    [Fact]
+    public void Expects_what_the_rounded_reading_leaves()
+    {
+        var measure = Flat(Plan.Stages.SelectMany(s => s.Steps).Single(s => s.Step.Id == "A10").Lines).OfType<MeasureLine>().Single();
+        Assert.Equal((2 * 10.190) - 10, measure.Expected, 9);
+        Assert.Contains(measure.Strip, p => Math.Abs(p.Measures - 10.380) < 1e-9 && Math.Abs(p.CrankTo - 9.990) < 1e-9);
+    }
 }
