@@ -8,6 +8,7 @@ using Handwheel.Proof.Following;
 using Handwheel.Proof.Nets;
 using Handwheel.Proof.Questions;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Grids;
 
 namespace Handwheel.Proof;
 
@@ -61,11 +62,11 @@ public static class Prover
         progress?.Report(new ProofProgress("release", 0.1));
         var box = trace.Bare.Bounds;
         var spacing = subject.Options.Spacing is > 0 and var asked ? asked : SpacingOf(box);
-        var bare = RayNet.Of(trace.Bare, box, spacing, threads);
-        var aimed = bare.Same(subject.Aimed.Solid, threads);
+        var bare = new RayGrid(trace.Bare, spacing, box, threads);
+        var aimed = bare.Like(subject.Aimed.Solid);
         var release = Release.Ask(subject, bare, aimed, share => progress?.Report(new ProofProgress("release", 0.1 + (0.5 * share))));
         progress?.Report(new ProofProgress("gouge", 0.6));
-        var nets = new PartNets(bare, release.Last, bare.Same(subject.Least.Solid, threads), bare.Same(subject.Most.Solid, threads), aimed);
+        var nets = new PartNets(bare, release.Pieces.Grid, bare.Like(subject.Least.Solid), bare.Like(subject.Most.Solid));
         var (gouges, gouging, isShort) = Gouge.Ask(subject, nets);
         var known = new Explained(subject, gouging, isShort);
         progress?.Report(new ProofProgress("size", 0.7));

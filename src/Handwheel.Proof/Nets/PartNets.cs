@@ -1,9 +1,10 @@
+using Handwheel.Solids.Grids;
+
 namespace Handwheel.Proof.Nets;
 
-/// <summary>The nets of one proof, all on one lattice.</summary>
+/// <summary>The grids of one proof, all on the same rays.</summary>
 /// <param name="Bare">The bare stock.</param>
 /// <param name="Last">The metal in the end.</param>
 /// <param name="Least">Least metal.</param>
 /// <param name="Most">Most metal.</param>
-/// <param name="Aimed">The part as aimed.</param>
-internal sealed record PartNets(RayNet Bare, RayNet Last, RayNet Least, RayNet Most, RayNet Aimed);
+internal sealed record PartNets(RayGrid Bare, RayGrid Last, RayGrid Least, RayGrid Most);

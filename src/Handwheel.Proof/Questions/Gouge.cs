@@ -3,12 +3,13 @@ using Handwheel.Jobs.Findings;
 using Handwheel.Proof.Following;
 using Handwheel.Proof.Nets;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Grids;
 using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Proof.Questions;
 
 /// <summary>
-/// Gouge: was anything cut inside least metal? Every ray of the net; each interval lost belongs to the first stroke that took it. One finding a step, with its
+/// Gouge: was anything cut inside least metal? Every ray of the grid; each interval lost belongs to the first stroke that took it. One finding a step, with its
 /// greatest depth refined off the rays, the first move that does it, and the feature hurt.
 /// </summary>
 internal sealed class Gouge
@@ -77,18 +78,18 @@ internal sealed class Gouge
         var lost = new List<(Missing, int)>();
         for (var axis = 0; axis < 3; axis++)
         {
-            for (var ray = 0; ray < nets.Last.Count(axis); ray++)
+            for (var ray = 0; ray < nets.Last.RaysAlong(axis); ray++)
             {
-                var least = nets.Least.Ray(axis, ray);
-                if (least.Count == 0)
+                if (!Short(axis, ray))
                 {
                     continue;
                 }
 
-                var gone = least.Intersection(nets.Bare.Ray(axis, ray)).Difference(nets.Last.Ray(axis, ray)).Cleaned(Certain);
-                foreach (var span in gone)
+                // Sounded again, so that the ends name their surfaces.
+                var line = nets.Last.RayLine(axis, ray);
+                foreach (var span in subject.Least.Solid.Sound(line).Intersection(subject.Trace.Bare.Sound(line)).Difference(subject.Trace.Last.Sound(line)).Cleaned(Certain))
                 {
-                    var missing = new Missing(axis, ray, nets.Last.Line(axis, ray), span);
+                    var missing = new Missing(axis, ray, line, span);
                     if (subject.Trace.Last.TakenBy(missing.Middle) is { } cut)
                     {
                         lost.Add((missing, subject.Trace.Last.Cut(cut).Stroke));
@@ -98,6 +99,35 @@ internal sealed class Gouge
         }
 
         return lost;
+    }
+
+    // Whether a ray has lost metal that it must have.
+    private bool Short(int axis, int ray)
+    {
+        for (var i = 0; i < nets.Least.IntervalCount(axis, ray); i++)
+        {
+            var (from, to) = nets.Least.Interval(axis, ray, i);
+            if (!Covers(nets.Last, axis, ray, from, to))
+            {
+                return nets.Least.Ray(axis, ray).Intersection(nets.Bare.Ray(axis, ray)).Difference(nets.Last.Ray(axis, ray)).Cleaned(Certain).Count > 0;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Covers(RayGrid grid, int axis, int ray, double from, double to)
+    {
+        for (var k = 0; k < grid.IntervalCount(axis, ray); k++)
+        {
+            var (lo, hi) = grid.Interval(axis, ray, k);
+            if (lo <= from && to <= hi)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private Finding? Told(List<(Missing Missing, int Stroke)> lost)
@@ -195,15 +225,14 @@ internal sealed class Gouge
         int all = 0, hurt = 0;
         double whole = 0, gone = 0;
         var byRay = lost.Where(l => l.Missing.Axis == axis).ToLookup(l => l.Missing.Ray, l => l.Missing.Span);
-        for (var ray = 0; ray < nets.Last.Count(axis); ray++)
+        for (var ray = 0; ray < nets.Last.RaysAlong(axis); ray++)
         {
-            var least = nets.Least.Ray(axis, ray);
-            if (least.Count == 0)
+            if (nets.Least.IntervalCount(axis, ray) == 0)
             {
                 continue;
             }
 
-            var own = least.Intersection(feature.Solid.Sound(nets.Last.Line(axis, ray))).Cleaned(0.01);
+            var own = nets.Least.Ray(axis, ray).Intersection(feature.Solid.Sound(nets.Last.RayLine(axis, ray))).Cleaned(0.01);
             if (own.Count > 0)
             {
                 all++;
@@ -246,13 +275,13 @@ internal sealed class Gouge
         Point3 at = default;
         for (var axis = 0; axis < 3; axis++)
         {
-            for (var ray = 0; ray < nets.Last.Count(axis); ray++)
+            for (var ray = 0; ray < nets.Last.RaysAlong(axis); ray++)
             {
                 foreach (var span in nets.Least.Ray(axis, ray).Difference(nets.Bare.Ray(axis, ray)).Cleaned(Certain))
                 {
                     if (span.Length > deepest)
                     {
-                        (deepest, at) = (span.Length, nets.Last.Line(axis, ray).At(span.Middle));
+                        (deepest, at) = (span.Length, nets.Last.RayLine(axis, ray).At(span.Middle));
                     }
                 }
             }

@@ -1,6 +1,7 @@
 using Handwheel.Jobs.Findings;
 using Handwheel.Proof.Nets;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Proof.Questions;
 
@@ -17,7 +18,7 @@ internal static class Leftover
     /// <returns>Halts <c>leftover</c>.</returns>
     public static IReadOnlyList<Finding> Ask(Subject subject, PartNets nets, PieceMap pieces, int part)
     {
-        var over = Over(nets, pieces, part);
+        var over = Over(subject, nets, pieces, part);
         var depth = new Depth(subject.Trace.Last, subject.Most.Solid);
         var findings = new List<Finding>();
         foreach (var group in over.GroupBy(m => Places.Nearest(subject.Aimed, m.Middle, cutsToo: true), StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
@@ -50,26 +51,24 @@ internal static class Leftover
         return findings;
     }
 
-    private static List<Missing> Over(PartNets nets, PieceMap pieces, int part)
+    private static List<Missing> Over(Subject subject, PartNets nets, PieceMap pieces, int part)
     {
         var over = new List<Missing>();
         for (var axis = 0; axis < 3; axis++)
         {
-            for (var ray = 0; ray < nets.Last.Count(axis); ray++)
+            for (var ray = 0; ray < nets.Last.RaysAlong(axis); ray++)
             {
-                var metal = nets.Last.Ray(axis, ray);
-                for (var s = 0; s < metal.Count; s++)
+                if (nets.Last.IntervalCount(axis, ray) == 0 || nets.Last.Ray(axis, ray).Difference(nets.Most.Ray(axis, ray)).Cleaned(Certain).Count == 0)
                 {
-                    if (pieces.Of(axis, ray, s) != part)
-                    {
-                        continue;
-                    }
+                    continue;
+                }
 
-                    var own = Solids.Soundings.Spans.Of([metal[s]]);
-                    foreach (var span in own.Difference(nets.Most.Ray(axis, ray)).Cleaned(Certain))
-                    {
-                        over.Add(new Missing(axis, ray, nets.Last.Line(axis, ray), span));
-                    }
+                // Sounded again, so that the ends name their surfaces.
+                var line = nets.Last.RayLine(axis, ray);
+                var most = subject.Most.Solid.Sound(line);
+                foreach (var own in subject.Trace.Last.Sound(line).Where(s => pieces.Of(axis, ray, s.From, s.To) == part))
+                {
+                    over.AddRange(Spans.Of([own]).Difference(most).Cleaned(Certain).Select(span => new Missing(axis, ray, line, span)));
                 }
             }
         }

@@ -18,6 +18,16 @@ internal sealed class GridCutter
         AlongZ = new(grid.Xs.Length, grid.Ys.Length);
     }
 
+    // The same rays with the same metal, apart from the other's.
+    internal GridCutter(RayGrid grid, GridCutter other)
+    {
+        this.grid = grid;
+        options = other.options;
+        AlongX = other.AlongX.Copy();
+        AlongY = other.AlongY.Copy();
+        AlongZ = other.AlongZ.Copy();
+    }
+
     internal int Threads => options.MaxDegreeOfParallelism;
 
     internal RaySet AlongX { get; }

@@ -109,8 +109,8 @@ internal sealed class GridStrip
     private static (int First, int Last) Rows(double[] places, double lo, double hi)
     {
         var step = RayGrid.Step(places);
-        var a = Math.Clamp((int)Math.Floor((lo - places[0]) / step) - 1, 0, places.Length);
-        var b = Math.Clamp((int)Math.Ceiling((hi - places[0]) / step) + 1, -1, places.Length - 1);
+        var a = (int)Math.Clamp(Math.Floor((lo - places[0]) / step) - 1, 0, places.Length);
+        var b = (int)Math.Clamp(Math.Ceiling((hi - places[0]) / step) + 1, -1, places.Length - 1);
         while (a < places.Length && places[a] <= lo)
         {
             a++;

@@ -8,7 +8,7 @@ namespace Handwheel.Solids.Grids;
 /// <see cref="Workpieces.Workpiece"/>, for finding things, extents, connection and pictures. Mutable; not for use by two threads at once.
 /// </summary>
 /// <remarks>Each block of rays is worked by one thread from first cut to last, so a result does not depend on how many threads there are.</remarks>
-public sealed class RayGrid
+public sealed partial class RayGrid
 {
     private readonly GridCutter cutter;
     private List<RayChange>[]? undo;
@@ -72,6 +72,15 @@ public sealed class RayGrid
         Zs = like.Zs;
         cutter = new GridCutter(this, like.cutter.Threads);
         cutter.Fill(Solid.From(solid));
+    }
+
+    private RayGrid(RayGrid other)
+    {
+        Box = other.Box;
+        Xs = other.Xs;
+        Ys = other.Ys;
+        Zs = other.Zs;
+        cutter = new GridCutter(this, other.cutter);
     }
 
     /// <summary>The box looked at.</summary>

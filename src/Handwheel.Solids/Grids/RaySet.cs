@@ -47,6 +47,23 @@ internal sealed class RaySet
 
     internal double[] TileHi { get; }
 
+    internal RaySet Copy()
+    {
+        var copy = new RaySet(Rows, Columns);
+        Lo.CopyTo(copy.Lo, 0);
+        Hi.CopyTo(copy.Hi, 0);
+        BlockLo.CopyTo(copy.BlockLo, 0);
+        BlockHi.CopyTo(copy.BlockHi, 0);
+        TileLo.CopyTo(copy.TileLo, 0);
+        TileHi.CopyTo(copy.TileHi, 0);
+        for (var i = 0; i < More.Length; i++)
+        {
+            copy.More[i] = (double[]?)More[i]?.Clone();
+        }
+
+        return copy;
+    }
+
     internal bool IsEmpty(int ray) => !(Lo[ray] < Hi[ray]);
 
     // Sets a ray from sorted disjoint intervals.
