@@ -1,3 +1,4 @@
+using Handwheel.Jobs.Designs;
 using Handwheel.Quantities;
 
 namespace Handwheel.Jobs.Drawings;
@@ -13,4 +14,7 @@ public sealed record Drawing
 
     /// <summary>The general limits as deviations: <c>others +/-0.1</c>; null where none were given.</summary>
     public Limits? Others { get; init; }
+
+    /// <summary>What it must stand, in the order typed: the lines of the design.</summary>
+    public IReadOnlyList<DesignLine> Designs { get; init; } = [];
 }

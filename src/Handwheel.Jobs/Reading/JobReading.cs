@@ -9,9 +9,10 @@ namespace Handwheel.Jobs.Reading;
 // One reading of a job: its sections in the order they need each other.
 internal sealed class JobReading(SourceText source, FindingBag bag, Func<string, string?> openShop)
 {
-    private static readonly string[] Heads = ["job", "unit", "metal", "shop", "make", "drawing", "stock", "holding", "by"];
+    private static readonly string[] Heads = ["job", "unit", "metal", "shop", "make", "drawing", "design", "stock", "holding", "by"];
     private readonly Dictionary<string, Statement> heads = new(StringComparer.Ordinal);
     private readonly List<Statement> drawing = [];
+    private readonly List<Statement> design = [];
     private readonly List<Statement> stock = [];
     private readonly List<(Statement Heading, List<Statement> Lines)> stages = [];
 
@@ -33,6 +34,7 @@ internal sealed class JobReading(SourceText source, FindingBag bag, Func<string,
         ReadShop();
         var reader = new DrawingReader(bag, names, numbers, worker);
         var drawn = reader.Read(drawing);
+        drawn = drawn with { Designs = new DesignReader(bag, names, numbers, worker).Read(design) };
         var held = stock.Count > 0 ? new StockReader(bag, numbers, worker.Evaluator, Extents.Of(drawn.Features)).Read(stock) : null;
         var steps = new StageReader(bag, names, numbers, worker.Evaluator, reader.SizeNames, Shop).Read(stages);
         Missing();
@@ -50,7 +52,7 @@ internal sealed class JobReading(SourceText source, FindingBag bag, Func<string,
             ShopFile = HeadReader.Title(heads.GetValueOrDefault("shop")),
             ToMake = ToMake(),
             Drawing = drawn,
-            Stock = held ?? NoStock(),
+            Stock = (held ?? NoStock()) with { Metal = HeadReader.Title(heads.GetValueOrDefault("metal")) },
             Stages = steps,
         };
         if (held is not null)
@@ -109,7 +111,7 @@ internal sealed class JobReading(SourceText source, FindingBag bag, Func<string,
 
         var first = statement.Tokens[0];
         bag.Add(FindingCatalogue.UnknownWord(
-            statement.SpanOf(0, 0), first.Text, "a heading of a job", Nearest.To(first.Text, Heads), "Headings are job, unit, metal, shop, make, drawing, stock, holding and 'by hand'."));
+            statement.SpanOf(0, 0), first.Text, "a heading of a job", Nearest.To(first.Text, Heads), "Headings are job, unit, metal, shop, make, drawing, design, stock, holding and 'by hand'."));
     }
 
     private List<Statement>? Head(Statement statement, string word, List<Statement>? section)
@@ -131,12 +133,12 @@ internal sealed class JobReading(SourceText source, FindingBag bag, Func<string,
             return stock;
         }
 
-        if (word == "drawing")
+        if (word is "drawing" or "design")
         {
-            _ = new Cursor(statement, bag) { At = 1 }.ExpectEnd("Features stand on the lines below 'drawing'.");
+            _ = new Cursor(statement, bag) { At = 1 }.ExpectEnd($"{(word == "drawing" ? "Features stand" : "What the part must stand is told")} on the lines below '{word}'.");
         }
 
-        return word == "drawing" ? drawing : section is null || word is "job" or "unit" or "metal" or "shop" or "make" ? null : section;
+        return word == "drawing" ? drawing : word == "design" ? design : section is null || word is "job" or "unit" or "metal" or "shop" or "make" ? null : section;
     }
 
     private void ReadShop()

@@ -27,7 +27,7 @@ internal static class TapSizes
     }
 
     // Major diameter and pitch, millimetres; null where the thread is in no table.
-    private static (double Major, double Pitch)? Of(string thread)
+    public static (double Major, double Pitch)? Of(string thread)
     {
         if (thread[0] is 'M' or 'm')
         {

@@ -6,10 +6,10 @@ namespace Handwheel.Jobs.Reading;
 internal sealed class TidyLines
 {
     private static readonly string[] Heads =
-        ["job", "unit", "metal", "shop", "make", "drawing", "stock", "holding"];
+        ["job", "unit", "metal", "shop", "make", "drawing", "design", "stock", "holding"];
 
     private static readonly string[] Bodies =
-        ["drawing", "stock", "holding", "by", "mill"];
+        ["drawing", "design", "stock", "holding", "by", "mill"];
 
     private static readonly string[] MillLines = ["readout", "handwheel", "speeds", "quill", "knee", "nose", "power", "throat", "daylight", "depth", "travels"];
 

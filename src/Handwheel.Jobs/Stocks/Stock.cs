@@ -32,4 +32,7 @@ public sealed record Stock
 
     /// <summary>Where it was typed.</summary>
     public required SourceSpan Where { get; init; }
+
+    /// <summary>The metal as the job names it; empty where it names none.</summary>
+    public string Metal { get; init; } = string.Empty;
 }

@@ -58,6 +58,7 @@ public sealed partial class LanguageReferenceTests
         "drawing" or "sample" => Head + "drawing\n" + text + (text.Contains("others", StringComparison.Ordinal) ? string.Empty : "  others +/-0.1\n") + Wide + Held,
         "stock" => Head + "drawing\n  dot round 6 at 10, 0 from -3 to -1\n  others +/-0.1\n" + text + Held,
         "holding" => Head + "drawing\n  dot round 6 at 10, 0 from -3 to -1\n  others +/-0.1\nstock bar 14 wide, 30 high, 48 long\n  x from -9\n  z top 0.5\n" + text + "  zero x on middle of stock\n",
+        "design" => Head + "drawing\n" + Sample + "  others +/-0.1\ndesign\n" + text + Wide + Held,
         "hand" => Head + "drawing\n" + Sample + "  others +/-0.1\n" + Wide + Held + "by hand\n" + text,
         _ => Head + "drawing\n" + Sample + "  others +/-0.1\n" + Wide + "holding A in step clamps\n" + text,
     };
