@@ -40,16 +40,7 @@ public sealed class GridTests
             var cuts = RandomJob(seed, 6);
             var grid = new RayGrid(Stock, 24);
             grid.CutAll(cuts);
-            var piece = cuts.Aggregate(new Workpiece(Stock), (w, c) => w.After(c));
-            for (var i = 0; i < 24; i++)
-            {
-                for (var j = 0; j < 24; j++)
-                {
-                    Same(grid.AlongX, (i * 24) + j, piece.Sound(Line3.AlongX(grid.Ys[j], grid.Zs[i])), seed);
-                    Same(grid.AlongY, (i * 24) + j, piece.Sound(Line3.AlongY(grid.Xs[j], grid.Zs[i])), seed);
-                    Same(grid.AlongZ, (i * 24) + j, piece.Sound(Line3.AlongZ(grid.Xs[i], grid.Ys[j])), seed);
-                }
-            }
+            AllSame(grid, cuts.Aggregate(new Workpiece(Stock), (w, c) => w.After(c)), seed);
         },
         iter: 60);
 
@@ -129,6 +120,19 @@ public sealed class GridTests
         grid.Cut(bore);
         var exact = (25.0 * 21 * 14) - (Math.PI * 16 * 14);
         Assert.InRange(grid.Volume(), exact * 0.999, exact * 1.001);
+    }
+
+    internal static void AllSame(RayGrid grid, Workpiece piece, int seed)
+    {
+        for (var i = 0; i < 24; i++)
+        {
+            for (var j = 0; j < 24; j++)
+            {
+                Same(grid.AlongX, (i * 24) + j, piece.Sound(Line3.AlongX(grid.Ys[j], grid.Zs[i])), seed);
+                Same(grid.AlongY, (i * 24) + j, piece.Sound(Line3.AlongY(grid.Xs[j], grid.Zs[i])), seed);
+                Same(grid.AlongZ, (i * 24) + j, piece.Sound(Line3.AlongZ(grid.Xs[i], grid.Ys[j])), seed);
+            }
+        }
     }
 
     private static void Same(RaySet set, int ray, Spans exact, int seed)

@@ -15,7 +15,10 @@ internal sealed class GridCut
         Path = path;
         Slabs = slabs;
         Bounds = solid.Bounds;
-        Widest = slabs.Length > 0 ? slabs.Max(s => s.GreatestRadius) : 0;
+        foreach (var slab in slabs)
+        {
+            Widest = Math.Max(Widest, slab.GreatestRadius);
+        }
     }
 
     internal Solid Solid { get; }
@@ -32,7 +35,38 @@ internal sealed class GridCut
 
     internal static GridCut Of(Solid solid)
     {
-        var fast = solid is SweptCut cut && cut.ToPart.KeepsUp && cut.Path.IsLevel && !cut.Slabs.ToArray().Any(s => s.IsHollow);
-        return fast && solid is SweptCut swept ? new(solid, swept.Path.Turned(swept.ToPart), swept.Slabs.ToArray()) : new(solid, null, []);
+        if (solid is not SweptCut cut || !cut.ToPart.KeepsUp || !cut.Path.IsLevel)
+        {
+            return new(solid, null, []);
+        }
+
+        var slabs = cut.Slabs.ToArray();
+        return Array.Exists(slabs, s => s.IsHollow) ? new(solid, null, []) : new(solid, cut.Path.Turned(cut.ToPart), slabs);
     }
+
+    // Adds the layers that take everything from their floor to the top to the columns; what is left of the cut, or null.
+    internal GridCut? Split(double top, List<Column> columns)
+    {
+        if (Path is null)
+        {
+            return this;
+        }
+
+        var z = Path.From.Z;
+        var taken = 0;
+        foreach (var slab in Slabs)
+        {
+            if (IsColumn(slab, z, top))
+            {
+                columns.Add(new(Path, slab.R0, z + slab.Z0, Bounds));
+                taken++;
+            }
+        }
+
+        return taken == 0 ? this
+            : taken == Slabs.Length ? null
+            : new(Solid, Path, Array.FindAll(Slabs, s => !IsColumn(s, z, top)));
+    }
+
+    private static bool IsColumn(Slab slab, double z, double top) => slab.R0 == slab.R1 && z + slab.Z1 > top;
 }

@@ -38,15 +38,23 @@ internal sealed class GridCutter
 
     internal void Fill(Solid bare) => Each((strip, _) => strip.Fill(bare), logged: false);
 
-    internal List<RayChange>[] Cut(GridCut[] cuts, bool logged) => Each(
-        (strip, log) =>
-        {
-            foreach (var cut in cuts)
+    internal List<RayChange>[] Cut(GridCut cut) => Each((strip, log) => strip.Cut(cut, log), logged: true);
+
+    // Columns first: what they leave is little for the others.
+    internal void CutAll(IReadOnlyList<ISolid> cuts)
+    {
+        var job = GridJob.Of(cuts, Top());
+        _ = Each(
+            (strip, _) =>
             {
-                strip.Cut(cut, log);
-            }
-        },
-        logged);
+                strip.Sweep(job.Columns);
+                foreach (var cut in job.Others)
+                {
+                    strip.Cut(cut, null);
+                }
+            },
+            logged: false);
+    }
 
     internal void Restore(List<RayChange>[] changes)
     {
@@ -69,6 +77,9 @@ internal sealed class GridCutter
         }
     }
 
+    // No metal, and no row of level rays, stands higher.
+    private double Top() => Math.Max(grid.Zs[^1], AlongZ.TileHi.Max());
+
     private List<RayChange>[] Each(Action<GridStrip, List<RayChange>?> work, bool logged)
     {
         int across = AlongX.Blocks, along = AlongY.Blocks;
@@ -77,15 +88,15 @@ internal sealed class GridCutter
             0,
             across + along,
             options,
-            () => new Laterals(),
-            (i, _, laterals) =>
+            () => new FloorSweep(),
+            (i, _, sweep) =>
             {
                 logs[i] = [];
                 var strip = i < across
-                    ? new GridStrip(grid, laterals, i, alongY: false)
-                    : new GridStrip(grid, laterals, i - across, alongY: true);
+                    ? new GridStrip(grid, sweep, i, alongY: false)
+                    : new GridStrip(grid, sweep, i - across, alongY: true);
                 work(strip, logged ? logs[i] : null);
-                return laterals;
+                return sweep;
             },
             static _ => { });
         return logs;

@@ -8,6 +8,7 @@ namespace Handwheel.Solids.Grids;
 internal sealed class GridStrip
 {
     private readonly RayGrid grid;
+    private readonly FloorSweep sweep;
     private readonly Laterals laterals;
     private readonly int block;
     private readonly bool alongY;
@@ -15,19 +16,35 @@ internal sealed class GridStrip
     private readonly int count;
 
     // Strips of Y (alongY false) own rays along X and Z; strips of X own rays along Y.
-    internal GridStrip(RayGrid grid, Laterals laterals, int block, bool alongY)
+    internal GridStrip(RayGrid grid, FloorSweep sweep, int block, bool alongY)
     {
         this.grid = grid;
-        this.laterals = laterals;
+        this.sweep = sweep;
+        laterals = sweep.Laterals;
         this.block = block;
         this.alongY = alongY;
         first = block * RaySet.BlockSize;
         count = Math.Min(Across.Length - first, RaySet.BlockSize);
     }
 
-    private double[] Across => alongY ? grid.Xs : grid.Ys;
+    internal int Block => block;
 
-    private RaySet Level => alongY ? grid.AlongY : grid.AlongX;
+    internal bool AlongY => alongY;
+
+    internal int First => first;
+
+    internal int Count => count;
+
+    // Places of all lines of this direction; this strip has Count of them from First on.
+    internal double[] Across => alongY ? grid.Xs : grid.Ys;
+
+    internal double[] Xs => grid.Xs;
+
+    internal double[] Heights => grid.Zs;
+
+    internal RaySet Level => alongY ? grid.AlongY : grid.AlongX;
+
+    internal RaySet Uprights => grid.AlongZ;
 
     private int LevelIndex => alongY ? 1 : 0;
 
@@ -57,6 +74,42 @@ internal sealed class GridStrip
                 FillRay(bare, grid.AlongZ, row, c, Line3.AlongZ(grid.Xs[row], grid.Ys[c]), list);
             }
 
+            grid.AlongZ.Summarise(row, block);
+        }
+
+        Tiles(grid.AlongZ);
+    }
+
+    internal void Sweep(Column[] columns) => sweep.Run(this, columns);
+
+    // From where to where along its lines this strip has metal, or upright rays.
+    internal (double From, double To) Extent()
+    {
+        var (from, to) = alongY ? (double.PositiveInfinity, double.NegativeInfinity) : (grid.Xs[0], grid.Xs[^1]);
+        for (var tile = 0; tile < Level.Tiles; tile++)
+        {
+            from = Math.Min(from, Level.TileLo[(tile * Level.Blocks) + block]);
+            to = Math.Max(to, Level.TileHi[(tile * Level.Blocks) + block]);
+        }
+
+        return (from, to);
+    }
+
+    // An index of Xs at or before the first place that is not below one.
+    internal int IndexBefore(double place) =>
+        (int)Math.Clamp(Math.Floor((place - grid.Xs[0]) / RayGrid.Step(grid.Xs)) - 1, 0, grid.Xs.Length);
+
+    // Makes the summaries right after rows of rays were written by a sweep.
+    internal void SummariseSwept(int leastX, int mostX)
+    {
+        Tiles(Level);
+        if (alongY || mostX < leastX)
+        {
+            return;
+        }
+
+        for (var row = leastX; row <= mostX; row++)
+        {
             grid.AlongZ.Summarise(row, block);
         }
 
@@ -131,7 +184,7 @@ internal sealed class GridStrip
     private bool MayMeet(GridCut cut, double z0, double z1)
     {
         var (lo, hi) = alongY ? (cut.Bounds.Min.Y, cut.Bounds.Max.Y) : (cut.Bounds.Min.X, cut.Bounds.Max.X);
-        var (from, to) = Hole(cut);
+        var (from, to) = Hole(cut.Path!, cut.Widest);
         var (a, b) = Rows(grid.Zs, z0, z1);
         for (var tile = a / RaySet.BlockSize; tile <= b / RaySet.BlockSize && a <= b; tile++)
         {
@@ -166,10 +219,9 @@ internal sealed class GridStrip
     }
 
     // The stretch of all this strip's lines that lies inside an arc's ring, where its cutter never comes.
-    private (double From, double To) Hole(GridCut cut)
+    internal (double From, double To) Hole(Cuts.CutterPath path, double widest)
     {
-        var path = cut.Path!;
-        var radius = path.Radius - cut.Widest;
+        var radius = path.Radius - widest;
         if (radius <= 0)
         {
             return (0, 0);
@@ -225,7 +277,7 @@ internal sealed class GridStrip
 
         if (!alongY)
         {
-            TakeUpright(Hole(cut), z0, z1, log);
+            TakeUpright(Hole(cut.Path, cut.Widest), z0, z1, log);
         }
     }
 

@@ -123,7 +123,7 @@ public sealed partial class RayGrid
     /// <exception cref="ArgumentNullException"><paramref name="cut"/> is null.</exception>
     public void Cut(ISolid cut)
     {
-        undo = cutter.Cut([GridCut.Of(Solid.From(cut))], logged: true);
+        undo = cutter.Cut(GridCut.Of(Solid.From(cut)));
         lastCut = cut;
     }
 
@@ -133,8 +133,7 @@ public sealed partial class RayGrid
     public void CutAll(IReadOnlyList<ISolid> cuts)
     {
         ArgumentNullException.ThrowIfNull(cuts);
-        // Deepest first: what lies above is then gone in one go and later cuts pass it by. A union has no order, so the bits are the same.
-        _ = cutter.Cut([.. cuts.Select(c => GridCut.Of(Solid.From(c))).OrderBy(c => c.Bounds.Min.Z)], logged: false);
+        cutter.CutAll(cuts);
         undo = null;
         lastCut = null;
     }

@@ -3,7 +3,7 @@ using Handwheel.Solids.Soundings;
 namespace Handwheel.Solids.Grids;
 
 // Parallel rays in a lattice of rows by columns; metal on each as one interval, or as a list when there are more.
-// Structure of arrays: the hull of each ray's metal in Lo and Hi, the list (pairs) in More where there is one.
+// Structure of arrays: the hull of each ray's metal in Lo and Hi, the list (pairs) in More where there is one; a list is never written over, rays may share it.
 // Every 16 columns of a row share a summary that lets a cut pass them by without looking.
 internal sealed class RaySet
 {
@@ -91,6 +91,19 @@ internal sealed class RaySet
         }
     }
 
+    // Sets a ray from sorted disjoint intervals, pair by pair.
+    internal void SetPairs(int ray, ReadOnlySpan<double> pairs)
+    {
+        if (pairs.Length == 0)
+        {
+            SetEmpty(ray);
+            return;
+        }
+
+        (Lo[ray], Hi[ray]) = (pairs[0], pairs[^1]);
+        More[ray] = pairs.Length == 2 ? null : pairs.ToArray();
+    }
+
     internal void SetEmpty(int ray)
     {
         Lo[ray] = double.PositiveInfinity;
@@ -111,6 +124,13 @@ internal sealed class RaySet
 
         BlockLo[(row * Blocks) + block] = lo;
         BlockHi[(row * Blocks) + block] = hi;
+    }
+
+    // The summary of the row before serves this one too.
+    internal void CopySummary(int row, int block)
+    {
+        BlockLo[(row * Blocks) + block] = BlockLo[((row - 1) * Blocks) + block];
+        BlockHi[(row * Blocks) + block] = BlockHi[((row - 1) * Blocks) + block];
     }
 
     internal void SummariseTile(int tile, int block)
@@ -208,24 +228,7 @@ internal sealed class RaySet
         Span<double> kept = more.Length <= 62 ? stackalloc double[64] : new double[more.Length + 2];
         var n = Carve(more, met, a, b, kept);
         log?.Add(new(set, ray, Lo[ray], Hi[ray], more));
-        if (n == 0)
-        {
-            SetEmpty(ray);
-            return true;
-        }
-
-        Lo[ray] = kept[0];
-        Hi[ray] = kept[n - 1];
-        if (log is null && n == more.Length)
-        {
-            // Nobody else remembers the list: written over.
-            kept[..n].CopyTo(more);
-        }
-        else
-        {
-            More[ray] = n == 2 ? null : kept[..n].ToArray();
-        }
-
+        SetPairs(ray, kept[..n]);
         return true;
     }
 
