@@ -160,10 +160,26 @@ public sealed class DegenerateTests
         var wheel = CutterShape.CupWheel(16, 10, 4, 4);
         var piece = new Workpiece(Bar).After(new SweptCut(wheel, CutterPath.At(new(0, 0, -3))));
         Assert.Equal([(-20.0, -8.0), (-5.0, 5.0), (8.0, 20.0)], Ends(piece.Sound(Line3.AlongX(0, -1))));
+
+        // A line that grazes the core in the middle of the ring is cut all the same.
+        Assert.Equal([(-20.0, Math.Round(-Math.Sqrt(39), 9)), (Math.Round(Math.Sqrt(39), 9), 20.0)], Ends(piece.Sound(Line3.AlongX(5, -1))));
         var moved = new Workpiece(Bar).After(new SweptCut(wheel, CutterPath.Straight(new(-2, 0, -3), new(2, 0, -3))));
 
         // Greatest distance to the path under 5: between X -3 and 3.
         Assert.Equal([(-20.0, -10.0), (-3.0, 3.0), (10.0, 20.0)], Ends(moved.Sound(Line3.AlongX(0, -1))));
+    }
+
+    [Fact]
+    public void A_line_grazing_a_hollow_round_of_an_outline_is_judged_beside_the_touch()
+    {
+        // A broach whose upper side is hollowed by a round of radius 5 about (0, 6): the line Y 1 grazes it at X 0, the middle of its way through.
+        var outline = Outline.FromPieces(
+        [
+            OutlinePiece.Straight(new(-8, -4), new(8, -4)), OutlinePiece.Straight(new(8, -4), new(8, 6)), OutlinePiece.Straight(new(8, 6), new(5, 6)),
+            OutlinePiece.Arc(new(0, 6), 5, 0, -Math.PI), OutlinePiece.Straight(new(-5, 6), new(-8, 6)), OutlinePiece.Straight(new(-8, 6), new(-8, -4)),
+        ]);
+        var piece = new Workpiece(Bar).After(new BroachCut(outline, -20, 20));
+        Assert.Equal([(-20.0, -8.0), (8.0, 20.0)], Ends(piece.Sound(Line3.AlongX(1, -2))));
     }
 
     [Fact]

@@ -17,6 +17,9 @@ internal ref struct Breaks(Span<(double T, int Face)> room)
         }
     }
 
+    // Where a stretch is judged: off its middle, where by symmetry a line may graze what it does not cross.
+    internal static double Within(double lo, double hi) => lo + (0.4721359549995794 * (hi - lo));
+
     internal void Sort()
     {
         for (var i = 1; i < Count; i++)

@@ -127,7 +127,7 @@ internal static class LevelSweep
         for (var i = 0; i + 1 < breaks.Length; i++)
         {
             var (lo, hi) = (breaks[i].T, breaks[i + 1].T);
-            if (lo < hi && hi <= part.Hi && lo >= part.Lo && Holds(s, path, part.At((lo + hi) / 2), origin, closed))
+            if (lo < hi && hi <= part.Hi && lo >= part.Lo && Holds(s, path, part.At(Breaks.Within(lo, hi)), origin, closed))
             {
                 into.Add(lo, hi, breaks[i].Face, breaks[i + 1].Face);
             }

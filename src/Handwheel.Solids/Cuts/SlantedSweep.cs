@@ -38,7 +38,7 @@ internal static class SlantedSweep
         for (var i = 0; i + 1 < breaks.Count; i++)
         {
             var (a, b) = (breaks.Items[i], breaks.Items[i + 1]);
-            if (a.T < b.T && a.T >= lo && b.T <= hi && HollowHolds(s, d, ray.At((a.T + b.T) / 2)))
+            if (a.T < b.T && a.T >= lo && b.T <= hi && HollowHolds(s, d, ray.At(Breaks.Within(a.T, b.T))))
             {
                 into.Add(a.T, b.T, a.Face, b.Face);
             }

@@ -90,6 +90,42 @@ internal sealed class Slab
         }
     }
 
+    // The layer as cylinders stacked, each with the radii at its middle: how far one may be off, measured along the profile's normal, comes with it.
+    // The corner of a step dz by dr lies dz dr / (2 sqrt(dz^2 + dr^2)) off the chord through the steps' middles, and the arc at most its sagitta off that.
+    internal IEnumerable<(Slab Step, double Off)> InSteps(double error)
+    {
+        const int most = 4000;
+        if (!IsHollow && (C == -1 || (R0 == R1 && !IsTorus)))
+        {
+            yield return (this, 0);
+            yield break;
+        }
+
+        for (double z = Z0, dz = Z1 - Z0; z < Z1;)
+        {
+            // Halved until it is near enough, then twice as much is tried for the next.
+            dz = Math.Min(dz * 2, Z1 - z);
+            while (OffOver(z, z + dz) > error && dz > (Z1 - Z0) / most)
+            {
+                dz /= 2;
+            }
+
+            var top = Z1 - z - dz < 1e-3 * dz ? Z1 : z + dz;
+            double r = RadiusAt((z + top) / 2), inner = IsHollow ? InnerAt((z + top) / 2) : 0;
+            yield return (new Slab { Z0 = z, Z1 = top, R0 = r, R1 = r, A = r * r, Inner0 = inner, Inner1 = inner, Face = Face }, OffOver(z, top));
+            z = top;
+        }
+    }
+
+    private double OffOver(double low, double high) => Math.Max(Off(low, high, RadiusAt), IsHollow ? Off(low, high, InnerAt) : 0);
+
+    private static double Off(double low, double high, Func<double, double> radius)
+    {
+        double middle = radius((low + high) / 2), half = (high - low) / 2;
+        double a = Math.Abs(radius(low) - middle), b = Math.Abs(radius(high) - middle);
+        return Math.Max(a * half / Math.Sqrt((a * a) + (half * half)), b * half / Math.Sqrt((b * b) + (half * half)));
+    }
+
     internal static Slab[] Of(IReadOnlyList<ProfilePiece> pieces, bool cuttingOnly)
     {
         var slabs = new List<Slab>();

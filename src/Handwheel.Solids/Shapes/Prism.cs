@@ -1,3 +1,4 @@
+using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Soundings;
 
@@ -110,7 +111,7 @@ public sealed class Prism : Solid
         for (var i = 0; i + 1 < crossings.Count; i++)
         {
             var ((lo, first), (hi, last)) = (crossings[i], crossings[i + 1]);
-            if (lo < hi && IsIn(o + (w * ((lo + hi) / 2)), closed))
+            if (lo < hi && IsIn(o + (w * Breaks.Within(lo, hi)), closed))
             {
                 into.Add(lo, hi, first, last);
             }

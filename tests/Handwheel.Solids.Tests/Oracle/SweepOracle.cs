@@ -53,10 +53,18 @@ internal sealed class SweepOracle(CutterShape cutter, CutterPath path)
     private static decimal Inner(ProfilePiece p, decimal z) =>
         (decimal)p.Inner0 + (((decimal)p.Inner1 - (decimal)p.Inner0) * (z - (decimal)p.Z0) / ((decimal)p.Z1 - (decimal)p.Z0));
 
-    private static decimal Inside(ProfilePiece p, decimal rho, decimal z)
+    // Along the normal: the way across a straight side is measured square to it, not square to the axis.
+    internal static decimal Inside(ProfilePiece p, decimal rho, decimal z, bool alongNormal = false)
     {
         var zc = Math.Clamp(z, (decimal)p.Z0, (decimal)p.Z1);
-        var depth = Math.Min(Math.Min(z - (decimal)p.Z0, (decimal)p.Z1 - z), Within(p, rho, zc));
+        var within = Within(p, rho, zc);
+        if (alongNormal && !p.IsArc)
+        {
+            var k = ((decimal)p.Radius1 - (decimal)p.Radius0) / ((decimal)p.Z1 - (decimal)p.Z0);
+            within /= Exact.Sqrt(1 + (k * k));
+        }
+
+        var depth = Math.Min(Math.Min(z - (decimal)p.Z0, (decimal)p.Z1 - z), within);
         return p.IsHollow ? Math.Min(depth, rho - Inner(p, zc)) : depth;
     }
 
