@@ -59,22 +59,19 @@ internal sealed class FloorSweep
             return;
         }
 
-        Laterals.Work(column.Radius, column.Path, strip.AlongY, strip.Across.AsSpan(strip.First, strip.Count));
-        TakeEach(left.Met(Laterals.From, Laterals.To), Laterals.From, Laterals.To, column.Floor);
-        if (Laterals.HasSecond)
+        Laterals.Work(column.Radius, column.Path, strip.AlongY, strip.Lines);
+        for (var part = 0; part < Laterals.Parts; part++)
         {
-            TakeEach(left.Met(Laterals.From2, Laterals.To2), Laterals.From2, Laterals.To2, column.Floor);
-        }
-
-        foreach (var (line, a, b) in Laterals.More)
-        {
-            Take(line, a, b, column.Floor);
+            if (Laterals.Meets(part, left.Least, left.Most))
+            {
+                TakeEach(Laterals.From(part), Laterals.To(part), column.Floor);
+            }
         }
     }
 
-    private void TakeEach(uint met, double[] from, double[] to, double floor)
+    private void TakeEach(ReadOnlySpan<double> from, ReadOnlySpan<double> to, double floor)
     {
-        for (; met != 0; met &= met - 1)
+        for (var met = left.Met(from, to); met != 0; met &= met - 1)
         {
             var i = BitOperations.TrailingZeroCount(met);
             Take(i, from[i], to[i], floor);

@@ -25,6 +25,10 @@ internal sealed class GridStrip
         this.alongY = alongY;
         first = block * RaySet.BlockSize;
         count = Math.Min(Across.Length - first, RaySet.BlockSize);
+        for (var i = 0; i < RaySet.BlockSize; i++)
+        {
+            Lines[i] = Across[first + Math.Min(i, count - 1)];
+        }
     }
 
     internal int Block => block;
@@ -37,6 +41,9 @@ internal sealed class GridStrip
 
     // Places of all lines of this direction; this strip has Count of them from First on.
     internal double[] Across => alongY ? grid.Xs : grid.Ys;
+
+    // The strip's own lines; where it has fewer than sixteen, the last again.
+    internal double[] Lines { get; } = new double[RaySet.BlockSize];
 
     internal double[] Xs => grid.Xs;
 
@@ -245,7 +252,7 @@ internal sealed class GridStrip
             return;
         }
 
-        laterals.Work(slab.R0, cut.Path!, alongY, Across.AsSpan(first, count));
+        laterals.Work(slab.R0, cut.Path!, alongY, Lines);
         if (laterals.IsEmpty)
         {
             return;
@@ -322,17 +329,13 @@ internal sealed class GridStrip
 
         var start = (row * set.Columns) + first;
         ReadOnlySpan<double> los = set.Lo.AsSpan(start, count), his = set.Hi.AsSpan(start, count);
-        var changed = TakeEach(set, start, Laterals.Met(laterals.From, laterals.To, los, his), laterals.From, laterals.To, log);
-        if (laterals.HasSecond)
+        var changed = false;
+        for (var part = 0; part < laterals.Parts; part++)
         {
-            changed |= TakeEach(set, start, Laterals.Met(laterals.From2, laterals.To2, los, his), laterals.From2, laterals.To2, log);
-        }
-
-        foreach (var (line, a, b) in laterals.More)
-        {
-            if (a < set.Hi[start + line] && b > set.Lo[start + line])
+            if (laterals.Meets(part, set.BlockLo[summary], set.BlockHi[summary]))
             {
-                changed |= set.Take(start + line, a, b, log, LevelIndex);
+                ReadOnlySpan<double> from = laterals.From(part), to = laterals.To(part);
+                changed |= TakeEach(set, start, Laterals.Met(from, to, los, his), from, to, log);
             }
         }
 
@@ -344,7 +347,7 @@ internal sealed class GridStrip
         return changed;
     }
 
-    private bool TakeEach(RaySet set, int start, uint met, double[] from, double[] to, List<RayChange>? log)
+    private bool TakeEach(RaySet set, int start, uint met, ReadOnlySpan<double> from, ReadOnlySpan<double> to, List<RayChange>? log)
     {
         var changed = false;
         for (; met != 0; met &= met - 1)
@@ -369,24 +372,11 @@ internal sealed class GridStrip
         var x = grid.Xs[row];
         var start = (row * set.Columns) + first;
         ReadOnlySpan<double> los = set.Lo.AsSpan(start, count), his = set.Hi.AsSpan(start, count);
-        var met = Laterals.MetAt(laterals.From, laterals.To, x, z0, z1, los, his);
-        if (laterals.HasSecond)
-        {
-            met |= Laterals.MetAt(laterals.From2, laterals.To2, x, z0, z1, los, his);
-        }
-
+        var met = laterals.MetAt(x, z0, z1, los, his);
         var changed = false;
         for (; met != 0; met &= met - 1)
         {
             changed |= set.Take(start + System.Numerics.BitOperations.TrailingZeroCount(met), z0, z1, log, 2);
-        }
-
-        foreach (var (line, a, b) in laterals.More)
-        {
-            if (a < x && x < b && z0 < set.Hi[start + line] && z1 > set.Lo[start + line])
-            {
-                changed |= set.Take(start + line, z0, z1, log, 2);
-            }
         }
 
         if (changed)
@@ -408,7 +398,7 @@ internal sealed class GridStrip
             var summary = (row * Level.Blocks) + block;
             if (Level.BlockLo[summary] < Level.BlockHi[summary])
             {
-                laterals.Work(slab.RadiusAt(grid.Zs[row] - path.From.Z), path, alongY, Across.AsSpan(first, count));
+                laterals.Work(slab.RadiusAt(grid.Zs[row] - path.From.Z), path, alongY, Lines);
                 if (TakeLevel(row, log))
                 {
                     Level.SummariseTile(row / RaySet.BlockSize, block);

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
 namespace Handwheel.Solids.Grids;
@@ -42,13 +43,13 @@ internal sealed class LinesLeft
     internal ReadOnlySpan<double> Of(int line) => pieces[line].AsSpan(0, 2 * counts[line]);
 
     // Which lines' intervals from..to may take something; exact for lines with no more than one gap.
-    internal uint Met(double[] from, double[] to)
+    internal uint Met(ReadOnlySpan<double> from, ReadOnlySpan<double> to)
     {
         uint met = 0;
         for (var i = 0; i < Size; i += Vector256<double>.Count)
         {
-            var a = Vector256.LoadUnsafe(ref from[0], (nuint)i);
-            var b = Vector256.LoadUnsafe(ref to[0], (nuint)i);
+            var a = Vector256.LoadUnsafe(ref MemoryMarshal.GetReference(from), (nuint)i);
+            var b = Vector256.LoadUnsafe(ref MemoryMarshal.GetReference(to), (nuint)i);
             var hull = Vector256.LessThan(a, Vector256.LoadUnsafe(ref hi[0], (nuint)i)) & Vector256.GreaterThan(b, Vector256.LoadUnsafe(ref lo[0], (nuint)i));
             var gap = Vector256.GreaterThanOrEqual(a, Vector256.LoadUnsafe(ref gapLo[0], (nuint)i))
                 & Vector256.LessThanOrEqual(b, Vector256.LoadUnsafe(ref gapHi[0], (nuint)i));
