@@ -106,6 +106,18 @@ public sealed class FloorSweepTests
         iter: 100);
 
     [Fact]
+    public void A_block_is_on_the_rays_as_its_soundings_are() => Gen.Int[0, 1_000_000].Sample(
+        seed =>
+        {
+            var random = new RandomCuts(seed);
+            var box = new Box3(new(random.Between(-15, 0), random.Between(-15, 0), random.Between(-15, 0)), new(random.Between(1, 15), random.Between(1, 15), random.Between(1, 15)));
+            RayGrid plain = new(Bar, 0.7, box), united = new(new Union(Bar), 0.7, box);
+            Assert.Equal(united.ToBytes(), plain.ToBytes());
+            SummariesHold(plain);
+        },
+        iter: 100);
+
+    [Fact]
     public void A_place_between_two_cuts_that_touch_stays_until_a_third_takes_it()
     {
         // Two slots share the border Y 0; a third over it, higher up, takes what stands there from its own floor.

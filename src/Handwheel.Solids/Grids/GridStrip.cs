@@ -57,6 +57,12 @@ internal sealed class GridStrip
 
     internal void Fill(Solid bare)
     {
+        if (bare is Shapes.Block)
+        {
+            FillBlock(bare.Bounds);
+            return;
+        }
+
         using var rented = SpanPool.Rent(out var list);
         for (var row = 0; row < Level.Rows; row++)
         {
@@ -85,6 +91,37 @@ internal sealed class GridStrip
         }
 
         Tiles(grid.AlongZ);
+    }
+
+    // What sounding a block along an axis answers, without asking ray by ray.
+    private void FillBlock(Box3 box)
+    {
+        var (lo, hi) = alongY ? (box.Min.Y, box.Max.Y) : (box.Min.X, box.Max.X);
+        var (near, far) = alongY ? (box.Min.X, box.Max.X) : (box.Min.Y, box.Max.Y);
+        FillRows(Level, grid.Zs, (box.Min.Z, box.Max.Z), (near, far), lo, hi);
+        if (!alongY)
+        {
+            FillRows(grid.AlongZ, grid.Xs, (lo, hi), (near, far), box.Min.Z, box.Max.Z);
+        }
+    }
+
+    private void FillRows(RaySet set, double[] rows, (double Least, double Most) down, (double Least, double Most) across, double lo, double hi)
+    {
+        for (var row = 0; row < rows.Length; row++)
+        {
+            var isIn = rows[row] >= down.Least && rows[row] <= down.Most;
+            for (var i = 0; i < count; i++)
+            {
+                var ray = (row * set.Columns) + first + i;
+                var isMet = isIn && Lines[i] >= across.Least && Lines[i] <= across.Most;
+                set.Lo[ray] = isMet ? lo : double.PositiveInfinity;
+                set.Hi[ray] = isMet ? hi : double.NegativeInfinity;
+            }
+
+            set.Summarise(row, block);
+        }
+
+        Tiles(set);
     }
 
     internal void Sweep(Column[] columns) => sweep.Run(this, columns);

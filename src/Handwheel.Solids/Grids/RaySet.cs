@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Solids.Grids;
@@ -14,8 +15,9 @@ internal sealed class RaySet
         Rows = rows;
         Columns = columns;
         Blocks = (columns + BlockSize - 1) / BlockSize;
-        Lo = new double[rows * columns];
-        Hi = new double[rows * columns];
+        // Every ray is filled before any is read.
+        Lo = GC.AllocateUninitializedArray<double>(rows * columns);
+        Hi = GC.AllocateUninitializedArray<double>(rows * columns);
         More = new double[]?[rows * columns];
         BlockLo = new double[rows * Blocks];
         BlockHi = new double[rows * Blocks];
@@ -56,11 +58,7 @@ internal sealed class RaySet
         BlockHi.CopyTo(copy.BlockHi, 0);
         TileLo.CopyTo(copy.TileLo, 0);
         TileHi.CopyTo(copy.TileHi, 0);
-        for (var i = 0; i < More.Length; i++)
-        {
-            copy.More[i] = (double[]?)More[i]?.Clone();
-        }
-
+        More.CopyTo(copy.More, 0);
         return copy;
     }
 
@@ -113,10 +111,18 @@ internal sealed class RaySet
 
     internal void Summarise(int row, int block)
     {
-        double lo = double.PositiveInfinity, hi = double.NegativeInfinity;
         var from = (row * Columns) + (block * BlockSize);
         var to = (row * Columns) + Math.Min(Columns, (block + 1) * BlockSize);
-        for (var i = from; i < to; i++)
+        var i = from;
+        Vector256<double> los = Vector256.Create(double.PositiveInfinity), his = Vector256.Create(double.NegativeInfinity);
+        for (; i + 4 <= to; i += 4)
+        {
+            los = Vector256.Min(los, Vector256.LoadUnsafe(ref Lo[0], (nuint)i));
+            his = Vector256.Max(his, Vector256.LoadUnsafe(ref Hi[0], (nuint)i));
+        }
+
+        double lo = Math.Min(Math.Min(los[0], los[1]), Math.Min(los[2], los[3])), hi = Math.Max(Math.Max(his[0], his[1]), Math.Max(his[2], his[3]));
+        for (; i < to; i++)
         {
             lo = Math.Min(lo, Lo[i]);
             hi = Math.Max(hi, Hi[i]);

@@ -16,7 +16,11 @@ internal readonly struct Stretch
 
     internal Vector256<double> To { get; }
 
-    internal static Stretch None => new(Vector256.Create(double.PositiveInfinity), Vector256.Create(double.NegativeInfinity));
+    internal static Stretch None
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => new(Vector256.Create(double.PositiveInfinity), Vector256.Create(double.NegativeInfinity));
+    }
 
     // The chord of a circle about t = x: none where the line passes by or touches.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
