@@ -11,6 +11,6 @@ public sealed record Basis(string Source, Evidence Evidence)
         Evidence.StandardFormula => "formula of a standard",
         Evidence.HandbookTable => "table of a handbook",
         Evidence.CommonPractice => "common practice",
-        _ => "memory",
+        _ => "from memory",
     };
 }

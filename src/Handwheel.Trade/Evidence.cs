@@ -6,7 +6,7 @@ public enum Evidence
     /// <summary>A formula that a standard, or plane geometry and statics, gives.</summary>
     StandardFormula,
 
-    /// <summary>A table of a standard or handbook, read.</summary>
+    /// <summary>A table of a standard or handbook, held against a printed or published copy of it.</summary>
     HandbookTable,
 
     /// <summary>What the trade does; no printed source.</summary>

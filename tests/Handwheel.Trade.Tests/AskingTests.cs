@@ -48,7 +48,7 @@ public sealed class AskingTests
     [InlineData("grade IT7 25", "tolerance", 0.021, "mm", 1e-9)]
     [InlineData("key 20 shaft", "key width", 6, "mm", 1e-9)]
     [InlineData("keyway for 3/4 inch shaft", "bottom of keyseat to the opposite side (S)", 0.644, "in", 6e-4)]
-    [InlineData("woodruff 404", "depth of keyseat at its side", 0.1405, "in", 1e-9)]
+    [InlineData("woodruff 404", "depth of keyseat at its side", 0.1355, "in", 1e-9)]
     [InlineData("counterbore for a 1/4 cap screw", "socket head cap: counterbore diameter", 0.4375, "in", 1e-9)]
     [InlineData("speed 10 mm at 25 m/min", "spindle speed", 795.8, "rpm", 0.1)]
     [InlineData("rpm 1/2 in at 100 sfm", "spindle speed", 763.9, "rpm", 0.1)]

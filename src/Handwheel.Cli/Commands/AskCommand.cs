@@ -5,7 +5,7 @@ namespace Handwheel.Cli.Commands;
 /// <summary>Prints the answer to a question put at the machine.</summary>
 internal static class AskCommand
 {
-    /// <summary>Asks and prints; with no words, lists what can be asked.</summary>
+    /// <summary>Asks and prints; with no words, lists what can be asked; with the word "topics" alone, prints the table of the README.</summary>
     /// <param name="words">The words after <c>ask</c>.</param>
     /// <param name="json">Print JSON.</param>
     /// <param name="output">Where answers go.</param>
@@ -19,6 +19,18 @@ internal static class AskCommand
             {
                 output.WriteLine($"{topic.Name,-14} {topic.About}");
                 output.WriteLine($"{string.Empty,-14} ask {topic.Example}");
+                output.WriteLine($"{string.Empty,-14} rests on {topic.Sources}: {topic.Evidence}");
+            }
+
+            return 0;
+        }
+
+        if (words is ["topics"])
+        {
+            output.WriteLine(TopicLine.Head);
+            foreach (var topic in Asker.Topics)
+            {
+                output.WriteLine(topic.Row);
             }
 
             return 0;

@@ -27,6 +27,9 @@ public sealed record Answer
     /// <summary>Standard and table, handbook, or practice, and how firm that is.</summary>
     public required Basis Basis { get; init; }
 
+    /// <summary>Whether the question named this very value; such answers come first.</summary>
+    public bool Asked { get; init; }
+
     /// <summary>How wide it may be off; empty where it is exact.</summary>
     public string Spread { get; init; } = string.Empty;
 }

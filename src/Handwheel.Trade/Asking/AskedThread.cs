@@ -28,6 +28,9 @@ internal sealed record AskedThread(UnifiedThread? Unified, MetricThread? Metric)
     /// <summary>Basic sizes in its own unit.</summary>
     internal ThreadBasics Basics => Unified?.Basics ?? Metric!.Basics;
 
+    /// <summary>What its limits rest on.</summary>
+    internal Basis LimitsBasis => Metric?.LimitsBasis ?? UnifiedThread.LimitsBasis;
+
     /// <summary>Limits of a class in its own unit.</summary>
     /// <param name="name">Class.</param>
     /// <returns>Limits.</returns>

@@ -7,7 +7,7 @@ namespace Handwheel.Trade.Asking;
 public static class Asker
 {
     /// <summary>Every topic.</summary>
-    public static IReadOnlyList<TopicLine> Topics { get; } = [.. TopicList.All.Select(t => new TopicLine(t.Name, t.About, t.Examples[0], t.Sources))];
+    public static IReadOnlyList<TopicLine> Topics { get; } = [.. TopicList.All.Select(t => new TopicLine(t.Name, t.About, t.Examples[0], t.Sources, TopicEvidence.Of(t.Name), TopicEvidence.IsEstimate(t.Name)))];
 
     /// <summary>Answers.</summary>
     /// <param name="words">The words after <c>ask</c>.</param>
@@ -39,8 +39,13 @@ public static class Asker
 
             question.Has([.. topic.Words.Keys]);
             topic.Work(question, builder);
+            if (TopicEvidence.IsEstimate(topic.Name))
+            {
+                builder.Caution(TopicEvidence.Estimate);
+            }
+
             NoteLeft(question, builder);
-            return builder.Done(topic.Name);
+            return AskedFor.Mark(question, builder.Done(topic.Name));
         }
         catch (UnansweredException missing)
         {

@@ -11,7 +11,7 @@ internal static class MoreGeometryTopics
     /// <summary>The topics.</summary>
     internal static readonly Topic[] All =
     [
-        new("polygon", "corners, flats and sides of squares, hexagons and others", Words("hex:5 hexagon:6 square:4 octagon:6 pentagon:6 polygon:6 triangle:5 flats:4 across:3 corners:5 sided:4 sides:3 af:4"), ["hex 13 across flats", "square from 20 bar", "polygon 5 flats 10"], Plane, GeometryTopics.Polygon),
+        new("polygon", "corners, flats and sides of squares, hexagons and others", Words("hex:5 hexagon:6 square:4 octagon:6 pentagon:6 polygon:6 triangle:5 flats:4 across:3 corners:5 points:3 nut:3 sided:4 sides:3 af:4"), ["hex 13 across flats", "square from 20 bar", "polygon 5 flats 10"], Plane, GeometryTopics.Polygon),
         new("radius", "radius of an arc from chord and height, or over rolls", Words("radius:5 chord:3 sagitta:6 height:2 arc:4 curve:3 rolls:3"), ["radius chord 60 height 8", "radius over rolls 2.22 in rolls 0.5 in"], Plane, GeometryTopics.Radius),
         new("sine bar", "blocks under a sine bar", Words("sine:7 sinebar:7 bar:1 blocks:2 stack:1 slips:2 angle:1"), ["sine bar 5 in 23 deg 41 min", "sine bar 100 mm 8.3 deg"], Plane, GeometryTopics.Sine),
         new("dovetail", "a dovetail over pins", Words("dovetail:8 dovetails:8 pins:2 male:2 female:2 over:1 between:1"), ["dovetail male 60 deg pins 0.25 in width 1.5 in", "dovetail female pins 6 width 40"], Plane, GeometryTopics.Dovetail),

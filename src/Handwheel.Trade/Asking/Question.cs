@@ -51,6 +51,11 @@ internal sealed class Question
         return found;
     }
 
+    /// <summary>Whether any of the words stands in the question; none counts as used for it.</summary>
+    /// <param name="words">Words, lower case.</param>
+    /// <returns>True where one does.</returns>
+    internal bool HasIn(params string[] words) => _tokens.Exists(t => !t.IsNumber && words.Contains(t.Low, StringComparer.Ordinal));
+
     /// <summary>Takes the first unused number in one of the units.</summary>
     /// <param name="units">Units.</param>
     /// <returns>The number in metric, degrees or as it stands; null where none.</returns>

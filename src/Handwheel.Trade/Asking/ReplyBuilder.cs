@@ -99,6 +99,11 @@ internal sealed class ReplyBuilder
             Note(_question.Inch ? "Plain numbers were taken as inches." : "Plain numbers were taken as millimetres; write 6 in or 1/4 for inches.");
         }
 
+        if (_answers.Exists(a => a.Basis.Evidence == Evidence.Memory))
+        {
+            Note("'from memory': nobody confirmed this value against a printed page; look it up before metal depends on it.");
+        }
+
         return new Reply { Question = _question.Text, Topic = topic, Answers = [.. _answers], Cautions = [.. _cautions], Notes = [.. _notes] };
     }
 

@@ -4,7 +4,7 @@ using System.Text.Json;
 
 namespace Handwheel.Trade.Asking;
 
-/// <summary>A reply as JSON: question, topic, answers (name, value, unit, metric, inch, working, source, evidence, spread), cautions, notes, refusal.</summary>
+/// <summary>A reply as JSON: question, topic, answers (name, value, unit, metric, inch, working, source, evidence, spread, asked), cautions, notes, refusal.</summary>
 public static class ReplyJson
 {
     /// <summary>Writes a reply.</summary>
@@ -63,6 +63,7 @@ public static class ReplyJson
         json.WriteString("source", answer.Basis.Source);
         json.WriteString("evidence", answer.Basis.EvidenceWords);
         json.WriteString("spread", answer.Spread);
+        json.WriteBoolean("asked", answer.Asked);
         json.WriteEndObject();
     }
 

@@ -18,10 +18,12 @@ public static class ReplyText
             return Refusal(text, refusal);
         }
 
+        var asked = reply.Answers.Where(a => a.Asked).ToArray();
+        var shown = asked.Length > 0 ? asked : [.. reply.Answers];
         var last = (Basis?)null;
-        for (var i = 0; i < reply.Answers.Count; i++)
+        for (var i = 0; i < shown.Length; i++)
         {
-            var answer = reply.Answers[i];
+            var answer = shown[i];
             Line(text, Value(answer));
             foreach (var line in answer.Working)
             {
@@ -34,11 +36,16 @@ public static class ReplyText
             }
 
             last = answer.Basis;
-            var next = i + 1 < reply.Answers.Count ? reply.Answers[i + 1].Basis : null;
+            var next = i + 1 < shown.Length ? shown[i + 1].Basis : null;
             if (next != last)
             {
                 Line(text, $"    source: {last.Source} ({last.EvidenceWords})");
             }
+        }
+
+        if (shown.Length < reply.Answers.Count)
+        {
+            Line(text, $"(and {(reply.Answers.Count - shown.Length).ToString(CultureInfo.InvariantCulture)} more lines on {reply.Topic}: ask the same with 'all')");
         }
 
         foreach (var caution in reply.Cautions)

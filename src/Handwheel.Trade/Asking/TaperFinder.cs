@@ -41,7 +41,7 @@ internal static partial class TaperFinder
         var pin = token is null ? null : TaperTable.Find(metric ? "metric taper pin" : "taper pin", name);
         if (pin is null)
         {
-            throw new UnansweredException("taper pins go by number, 7/0 to 10 (inch), or by small end, 0.6 to 50 mm (metric)") { Nearest = ["taper pin 4", "taper pin 5 mm"] };
+            throw new UnansweredException("taper pins go by number, 7/0 to 14 (inch), or by small end, 0.6 to 50 mm (metric)") { Nearest = ["taper pin 4", "taper pin 5 mm"] };
         }
 
         token!.Used = true;

@@ -12,7 +12,7 @@ internal static partial class ThreadFinder
     /// <summary>Takes a thread.</summary>
     /// <param name="q">The question.</param>
     /// <returns>The thread, or null.</returns>
-    internal static AskedThread? Take(Question q) => TakeMetric(q) ?? TakeDashed(q) ?? TakeSized(q) ?? TakePair(q);
+    internal static AskedThread? Take(Question q) => TakeMetric(q) ?? TakeDashed(q) ?? TakeSized(q) ?? TakePair(q) ?? TakeBare(q);
 
     /// <summary>Whether the question holds a thread; takes nothing.</summary>
     /// <param name="q">The question.</param>
@@ -212,6 +212,24 @@ internal static partial class ThreadFinder
                     q.Has(SeriesWords);
                     return new AskedThread(thread, null);
                 }
+            }
+        }
+
+        return null;
+    }
+
+    // 5 mm thread, tap 6 mm, an 8 mm bolt: the coarse thread of that size.
+    private static AskedThread? TakeBare(Question q)
+    {
+        for (var i = 0; i < q.Tokens.Count; i++)
+        {
+            var token = q.Tokens[i];
+            var (before, after) = (i > 0 ? q.Tokens[i - 1].Low : string.Empty, i + 1 < q.Tokens.Count ? q.Tokens[i + 1].Low : string.Empty);
+            var beside = after is "thread" or "threads" or "tap" or "taps" or "bolt" or "bolts" or "screw" or "screws" or "stud" or "studs" or "threaded" or "tapped" || before is "thread" or "tap" or "tapped";
+            if (token is { IsNumber: true, Used: false, Unit: "mm" } && beside && MetricTable.CoarseOf(token.Value) is { } coarse)
+            {
+                token.Used = true;
+                return new AskedThread(null, coarse);
             }
         }
 

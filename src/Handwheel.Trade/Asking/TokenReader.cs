@@ -14,6 +14,8 @@ internal static partial class TokenReader
         ("quarter twenty", "1/4-20"), ("quarter 20", "1/4-20"), ("half inch", "1/2 in"), ("half-inch", "1/2 in"), ("quarter inch", "1/4 in"), ("quarter-inch", "1/4 in"), ("three eighths", "3/8"),
         ("five sixteenths", "5/16"), ("three quarter", "3/4"), ("one inch", "1 in"), ("ten thirty two", "10-32"), ("eight thirty two", "8-32"), ("six thirty two", "6-32"),
         ("high speed steel", "hss"), ("high-speed steel", "hss"), ("brown and sharpe", "b&s"), ("brown & sharpe", "b&s"), ("end-mill", "end mill"),
+        ("slot drill", "slotdrill"), ("slot-drill", "slotdrill"), ("hold down", "clamp"), ("hold-down", "clamp"), ("holding down", "clamp"), ("per foot", "foot"), ("a foot", "foot"), ("half moon", "woodruff"),
+        ("set up on", "on"), ("fly cutter", "flycutter"), ("face mill", "facemill"), ("grub-screw", "grub screw"), ("ball nose", "ball"), ("cap-head", "cap head"), ("silver-steel", "silver steel"),
     ];
 
     /// <summary>Most characters of a question that are read.</summary>
@@ -24,7 +26,7 @@ internal static partial class TokenReader
     /// <returns>Tokens.</returns>
     internal static List<Token> Read(string text)
     {
-        var pieces = Spaced(text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var pieces = SpokenNumbers.Write(Spaced(text)).Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var tokens = new List<Token>();
         for (var i = 0; i < pieces.Length; i++)
         {
@@ -54,6 +56,11 @@ internal static partial class TokenReader
         if (word == "t" || (word == "in" && next.Length > 0 && (StartsMetal(pieces, at + 1) || IntoSheet(pieces, at + 1))))
         {
             return null;
+        }
+
+        if (word is "mill" or "mills" or "mil")
+        {
+            return SpokenNumbers.IsMillimetre(word, next) ? ("mm", 1) : word == "mil" ? ("thou", 1) : null;
         }
 
         return Units.Of(word) is { } unit ? (unit, 1) : null;

@@ -29,6 +29,8 @@ internal static partial class TopicScore
         "fit" => Fit(question),
         "thread" => ThreadFinder.Holds(question) ? 2 : 0,
         "taper" => question.Tokens.Any(t => MorseShape().IsMatch(t.Raw)) ? 6 : 0,
+        "divide" => question.Tokens.Any(t => RatioShape().IsMatch(t.Raw)) ? Any(question, "taper", "tapered", "cone") ? 0 : 6 : 0,
+        "screw" => Any(question, "countersink", "csk", "countersunk", "counterbore", "cbore", "sink") && (ThreadFinder.Holds(question) || Any(question, "screw", "screws", "bolt")) ? 6 : 0,
         "general" => question.Tokens.Any(t => GradeShape().IsMatch(t.Raw)) ? 5 : 0,
         "drill" => question.Tokens.Any(t => t.Raw.StartsWith('#')) && !ThreadFinder.Holds(question) ? 2 : 0,
         _ => Together(topic, question),
@@ -41,6 +43,9 @@ internal static partial class TopicScore
         "clearance" when Any(question, "bolt", "screw", "bolts", "screws") && Any(question, "hole") => 4,
         "bolt circle" when Any(question, "circle", "chord") && question.Tokens.Any(t => t.IsNumber && Units.IsLength(t.Unit)) => 5,
         "strip" when Any(question, "deep", "depth", "enough") && Any(question, "thread", "threads", "screw") && ThreadFinder.Holds(question) => 3,
+        "strip" when Any(question, "into", "in") && Any(question, "thread", "threads", "threaded", "tapped") && Any(question, "trust", "hold", "enough", "pull", "safe") => 4,
+        "polygon" when Any(question, "nut", "bolt", "spanner") && Any(question, "across") => 4,
+        "speed" when question.Tokens.Any(t => t.Unit == "rpm") && Any(question, "speed", "surface", "sfm", "cutting") => 5,
         "force" when Any(question, "torque", "force", "power") && Any(question, "tap", "drill", "mill", "endmill", "cutter") => 4,
         _ => 0,
     };
@@ -52,6 +57,9 @@ internal static partial class TopicScore
 
     [GeneratedRegex("^(?:mt|m[.]t[.]|morse|b&s|bs|jt|j|nt|nmtb|iso|bt|cat|sk|r)[-#]?[0-9]+s?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex MorseShape();
+
+    [GeneratedRegex("^[0-9]+:[0-9]+$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex RatioShape();
 
     [GeneratedRegex("^(?:rc|lc|lt|ln|fn)-?[0-9]{1,2}$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex InchClass();

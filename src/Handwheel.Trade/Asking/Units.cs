@@ -14,10 +14,10 @@ internal static class Units
 
     private static readonly Dictionary<string, string> Spelled = new(StringComparer.Ordinal)
     {
-        ["mm"] = "mm", ["millimetre"] = "mm", ["millimetres"] = "mm", ["millimeter"] = "mm", ["millimeters"] = "mm", ["mil"] = "thou", ["thou"] = "thou", ["thousandths"] = "thou",
+        ["mm"] = "mm", ["millimetre"] = "mm", ["millimetres"] = "mm", ["millimeter"] = "mm", ["millimeters"] = "mm", ["thou"] = "thou", ["thousandths"] = "thou", ["mil"] = "thou",
         ["in"] = "in", ["inch"] = "in", ["inches"] = "in", ["\""] = "in", ["ins"] = "in", ["cm"] = "cm", ["um"] = "um", ["µm"] = "um", ["μm"] = "um", ["micron"] = "um", ["microns"] = "um",
         ["m"] = "m", ["ft"] = "ft", ["deg"] = "deg", ["degree"] = "deg", ["degrees"] = "deg", ["min"] = "min", ["mins"] = "min", ["minutes"] = "min", ["sec"] = "sec", ["seconds"] = "sec",
-        ["rpm"] = "rpm", ["n"] = "N", ["newton"] = "N", ["newtons"] = "N", ["kn"] = "kN", ["lbf"] = "lbf", ["lb"] = "lbf", ["lbs"] = "lbf", ["pound"] = "lbf", ["pounds"] = "lbf",
+        ["rpm"] = "rpm", ["revs"] = "rpm", ["rev/min"] = "rpm", ["n"] = "N", ["newton"] = "N", ["newtons"] = "N", ["kn"] = "kN", ["lbf"] = "lbf", ["lb"] = "lbf", ["lbs"] = "lbf", ["pound"] = "lbf", ["pounds"] = "lbf",
         ["kg"] = "kgf", ["kgf"] = "kgf", ["nm"] = "N m", ["n-m"] = "N m", ["ft-lb"] = "ft lbf", ["ftlb"] = "ft lbf", ["ft-lbs"] = "ft lbf", ["in-lb"] = "lbf in", ["inlb"] = "lbf in", ["in-lbs"] = "lbf in",
         ["mpa"] = "MPa", ["n/mm2"] = "MPa", ["psi"] = "psi", ["ksi"] = "ksi", ["gpa"] = "GPa", ["%"] = "%", ["percent"] = "%", ["pct"] = "%", ["tpi"] = "tpi", ["m/min"] = "m/min",
         ["sfm"] = "ft/min", ["fpm"] = "ft/min", ["ft/min"] = "ft/min", ["mm/min"] = "mm/min", ["ipm"] = "in/min", ["ipr"] = "in/rev", ["mm/rev"] = "mm/rev", ["kw"] = "kW", ["hp"] = "hp",

@@ -32,6 +32,17 @@ public static class DrillTable
     /// <summary>The basis of number and letter sizes.</summary>
     public static Basis Basis { get; } = new("ASME B94.11M number, letter and fractional sizes; ISO 235 steps", Evidence.HandbookTable);
 
+    private static readonly Basis Fine = new("ASME B94.11M number sizes under #80 (nobody confirmed this value)", Evidence.Memory);
+
+    /// <summary>What a drill's size rests on.</summary>
+    /// <param name="drill">The drill.</param>
+    /// <returns>The table, or memory for #81 to #97.</returns>
+    public static Basis BasisOf(DrillSize drill)
+    {
+        ArgumentNullException.ThrowIfNull(drill);
+        return drill.Family == DrillFamily.Number && drill.DiameterMm < (0.0135 * 25.4) - 1e-9 ? Fine : Basis;
+    }
+
     /// <summary>The diameter of a number drill.</summary>
     /// <param name="number">1 to 97.</param>
     /// <returns>The drill, or null.</returns>

@@ -2,13 +2,28 @@ namespace Handwheel.Trade.Fits;
 
 /// <summary>Preferred inch fits RC, LC, LT, LN, FN for sizes to 19.69 in.</summary>
 /// <remarks>
-/// ANSI/ASME B4.1-1967, Tables of Machinery's Handbook 31st ed. (8a, 8b, 10, 12) and 27th ed. (11), read; FN over 3.94 in and LC over 1.97 in
-/// from memory, with each row's printed sum of allowance and tolerances checked. Limits are the table's, exact.
+/// ANSI/ASME B4.1-1967: RC, LT, LN and FN held against Machinery's Handbook 31st ed. Tables 8a, 8b, 10, 11 and 12 (FN to 3.94 in 27th ed. Table 11), LC6 to
+/// LC11 to 1.97 in against a published copy. FN from 3.94 to 4.73 in and LC5 to LC11 over 1.97 in are remembered. Limits are the table's, exact.
 /// </remarks>
 public static class InchFits
 {
-    /// <summary>The basis of the tables.</summary>
+    private static readonly Basis Remembered = new("ANSI/ASME B4.1-1967 (nobody confirmed this value)", Evidence.Memory);
+
+    /// <summary>The basis of the tables; <see cref="BasisOf"/> knows where memory stands in.</summary>
     public static Basis Basis { get; } = new("ANSI/ASME B4.1-1967 (Machinery's Handbook 31st ed. Tables 8 to 12)", Evidence.HandbookTable);
+
+    /// <summary>What the limits of a class rest on.</summary>
+    /// <param name="nominalIn">Nominal size, in.</param>
+    /// <param name="className">Class, e.g. <c>LC6</c>.</param>
+    /// <returns>The table, or memory.</returns>
+    public static Basis BasisOf(double nominalIn, string className)
+    {
+        ArgumentNullException.ThrowIfNull(className);
+        var name = className.ToUpperInvariant();
+        var remembered = (name.StartsWith("FN", StringComparison.Ordinal) && nominalIn is > 3.94 and <= 4.73)
+            || (nominalIn > 1.97 && (name is "LC5" or "LC6" or "LC7" or "LC8" or "LC9" or "LC10" or "LC11"));
+        return remembered ? Remembered : Basis;
+    }
 
     /// <summary>Every class of fit.</summary>
     public static IReadOnlyList<string> Classes { get; } =

@@ -9,8 +9,31 @@ namespace Handwheel.Trade.Fits;
 /// </remarks>
 public static class Iso286
 {
-    /// <summary>The basis of every value here.</summary>
-    public static Basis Basis { get; } = new("ISO 286-1:2010 Tables 1, 4, 5 and clause 4.3", Evidence.StandardFormula);
+    private static readonly Basis Remembered = new("ISO 286-1:2010 Tables 1, 4, 5 (nobody confirmed this value)", Evidence.Memory);
+
+    /// <summary>The basis of most values here; <see cref="BasisOf"/> knows the others.</summary>
+    /// <remarks>
+    /// Table 1 was held against Narayana, Kannaiah and Reddy, Machine Drawing, Table 15.1 (to 500 mm) and GB/T 1800.3 (to 1000 mm; over it IT5 to IT11
+    /// only); a to h against a catalogue's copy of the table to 3150 mm; m to zc to 180 mm and P to ZC to 500 mm against Machine Drawing Tables
+    /// 15.2 and 15.3; d to u over 500 mm against a mould maker's copy of Table 5.
+    /// </remarks>
+    public static Basis Basis { get; } = new("ISO 286-1 Tables 1, 4, 5 and its rule for holes (held against copies in Machine Drawing and in makers' catalogues)", Evidence.HandbookTable);
+
+    /// <summary>What the limits of a tolerance class rest on.</summary>
+    /// <param name="nominalMm">Nominal size, mm.</param>
+    /// <param name="zone">Tolerance class.</param>
+    /// <returns>The table, or memory: cd, ef, fg over 10 mm; J and j8; IT1 to IT4 over 1000 mm; IT01 and IT0 are read.</returns>
+    public static Basis BasisOf(double nominalMm, string zone)
+    {
+        if (!TrySplit(zone, out var letter, out var grade))
+        {
+            return Basis;
+        }
+
+        var low = letter.ToLowerInvariant();
+        var remembered = (nominalMm > 10 && (low is "cd" or "ef" or "fg")) || letter == "J" || (letter == "j" && grade == 8) || (nominalMm > 1000 && grade is >= 1 and <= 4);
+        return remembered ? Remembered : Basis;
+    }
 
     /// <summary>Limit deviations of a tolerance zone.</summary>
     /// <param name="nominalMm">Nominal size, mm, over 0 to 3150.</param>

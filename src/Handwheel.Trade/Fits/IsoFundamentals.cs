@@ -2,8 +2,8 @@ namespace Handwheel.Trade.Fits;
 
 /// <summary>Fundamental deviations of shafts, ISO 286-1:2010 Tables 4 and 5.</summary>
 /// <remarks>
-/// Carried as the standard's table, from memory; a test checks each letter that has a formula (a, b, c, d, e, f, g, p to zc) against it within
-/// the standard's rounding. Micrometres.
+/// Carried as the standard's table, since the standard itself makes the tabulated values authoritative and its rounding does not follow from its formulas;
+/// tests hold the table against published copies of it, value by value, and against the formulas letter by letter. Micrometres.
 /// </remarks>
 internal static class IsoFundamentals
 {

@@ -3,7 +3,7 @@ namespace Handwheel.Trade.Fits;
 /// <summary>Standard tolerance grades IT01 to IT18 for nominal sizes to 3150 mm.</summary>
 /// <remarks>
 /// ISO 286-1:2010 Table 1 (IT1 to IT18) and Annex A.2 (IT01, IT0), carried as a table since the standard's rounding of
-/// its own formula i = 0.45 D^(1/3) + 0.001 D is not reproducible size by size; a test checks the table against the formula.
+/// its own formula i = 0.45 D^(1/3) + 0.001 D is not reproducible size by size; tests check it against the formula and against published copies.
 /// </remarks>
 internal static class IsoGrades
 {

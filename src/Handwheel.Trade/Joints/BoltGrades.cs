@@ -5,9 +5,9 @@ namespace Handwheel.Trade.Joints;
 public static class BoltGrades
 {
     private static readonly Basis Iso = new("ISO 898-1 proof stress by property class", Evidence.HandbookTable);
-    private static readonly Basis Inox = new("ISO 3506-1 (0.2 % proof)", Evidence.Memory);
-    private static readonly Basis Sae = new("SAE J429", Evidence.Memory);
-    private static readonly Basis Astm = new("ASTM A574", Evidence.Memory);
+    private static readonly Basis Inox = new("ISO 3506-1 (0.2 % proof stress and tensile strength)", Evidence.HandbookTable);
+    private static readonly Basis Sae = new("SAE J429 (Shigley Table 8-9)", Evidence.HandbookTable);
+    private static readonly Basis Astm = new("ASTM A574 Table 2", Evidence.HandbookTable);
     private const double Ksi = 6.894757;
 
     /// <summary>Every grade.</summary>

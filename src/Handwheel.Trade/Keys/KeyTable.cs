@@ -4,13 +4,14 @@ using Handwheel.Trade.Geometry;
 namespace Handwheel.Trade.Keys;
 
 /// <summary>Parallel and Woodruff keys.</summary>
-/// <remarks>ASME B17.1 (inch parallel keys; S = D - Y - H/2, T = D - Y + H/2 + 0.005), ASME B17.2 (Woodruff), DIN 6885-1 / ISO 773 (metric).</remarks>
+/// <remarks>ASME B17.1 (inch parallel keys; S = D - Y - H/2, T = D - Y + H/2 + 0.005), ASME B17.2 (Woodruff: depth = least height - W/2, 0 to + 0.005 in), DIN 6885-1 / ISO 773 (metric), DIN 6888 (metric Woodruff).</remarks>
 public static class KeyTable
 {
     private static readonly Basis Inch = new("ASME B17.1 Tables 1, 2; Machinery's Handbook 31st ed. p. 2552", Evidence.StandardFormula);
-    private static readonly Basis Metric = new("DIN 6885-1 / ISO 773", Evidence.HandbookTable);
-    private static readonly Basis Woodruff = new("ASME B17.2 (height by cutter diameter; depth = height - width/2)", Evidence.Memory);
-    private static readonly Basis Disc = new("DIN 6888", Evidence.Memory);
+    private static readonly Basis Metric = new("DIN 6885-1 / ISO 773 (held against two makers' copies of the table)", Evidence.HandbookTable);
+    private static readonly Basis Woodruff = new("ASME B17.2 (Machinery's Handbook 31st ed. p. 2557: heights)", Evidence.HandbookTable);
+    private static readonly Basis WideDisc = new("DIN 6888 (nobody confirmed this value)", Evidence.Memory);
+    private static readonly Basis Disc = new("DIN 6888:1956 Series A (to 4 mm wide held against a copy)", Evidence.HandbookTable);
 
     // Shafts over the row before, up to; width, square height, flat height; inches.
     private static readonly double[][] InchRows =
@@ -49,11 +50,14 @@ public static class KeyTable
         [4, 5, 13, 3.5], [4, 6.5, 16, 5], [4, 7.5, 19, 6], [5, 6.5, 16, 4.5], [5, 7.5, 19, 5.5], [5, 9, 22, 7], [6, 9, 22, 6.5],
     ];
 
+    /// <summary>What the depth of an inch Woodruff keyseat rests on; its heights are read, its rule is remembered.</summary>
+    public static Basis WoodruffDepthBasis { get; } = new("ASME B17.2: least height - W/2 (the rule remembered; nobody confirmed it)", Evidence.Memory);
+
     /// <summary>Every Woodruff key.</summary>
     public static IReadOnlyList<WoodruffKey> WoodruffKeys { get; } =
     [
         .. WoodruffNumbers.Select(ReadWoodruff),
-        .. Discs.Select(d => new WoodruffKey(string.Create(CultureInfo.InvariantCulture, $"{d[0]}x{d[1]}"), d[0], d[2], d[1], d[3], Disc)),
+        .. Discs.Select(d => new WoodruffKey(string.Create(CultureInfo.InvariantCulture, $"{d[0]}x{d[1]}"), d[0], d[2], d[1], d[3], d[0] > 4 ? WideDisc : Disc)),
     ];
 
     /// <summary>The inch key of a shaft.</summary>
@@ -99,6 +103,8 @@ public static class KeyTable
         var width = Math.Floor(value / 100) / 32;
         var eighths = value % 100;
         var height = Array.Find(WoodruffHeights, h => Math.Abs(h.Eighths - eighths) < 1e-9).Height;
-        return new WoodruffKey(number, width * 25.4, eighths / 8 * 25.4, height * 25.4, (height - (width / 2)) * 25.4, Woodruff);
+        
+        // The keyseat is dimensioned from the least height, 0.005 in under the greatest: 404 gives 0.1355 in.
+        return new WoodruffKey(number, width * 25.4, eighths / 8 * 25.4, height * 25.4, (height - 0.005 - (width / 2)) * 25.4, Woodruff);
     }
 }

@@ -4,20 +4,55 @@ namespace Handwheel.Trade.Screws;
 
 /// <summary>Heads of screws and their pockets.</summary>
 /// <remarks>
-/// Metric: ISO 4762 with DIN 974-1 counterbores, ISO 10642 and ISO 7046 with 90 degree countersinks, ISO 4017 hexagons. Inch: ASME B18.3 (socket, and 82
-/// degree flat socket), B18.6.3 (82 degree flat machine screws), counterbores Machinery's Handbook; B18.2.1 hexagons. From memory unless said.
+/// Metric: ISO 4762 with DIN 974-1 counterbores, ISO 10642 and ISO 7046 with 90 degree countersinks, ISO 7380-1 buttons, ISO 7045 pan heads, DIN 913 set
+/// screws, ISO 4017 hexagons. Inch: ASME B18.3 (socket, button, 82 degree flat socket, set screws), B18.6.3 (82 degree flat machine screws), B18.2.1 hexagons.
+/// Heads were held against makers' copies of those tables; the sharp-edged diameter of a metric flat head is d + 2k (90 degrees). What nobody confirmed says so.
 /// </remarks>
 public static class ScrewTable
 {
     private const double No = double.NaN;
-    private static readonly Basis Iso4762 = new("ISO 4762; counterbore DIN 974-1 series 1", Evidence.Memory);
-    private static readonly Basis Iso10642 = new("ISO 10642 (sharp-edged head diameter)", Evidence.Memory);
-    private static readonly Basis Iso7046 = new("ISO 7046 / ISO 2009 (sharp-edged head diameter), ISO 7721", Evidence.Memory);
-    private static readonly Basis Iso4017 = new("ISO 4017 / ISO 272", Evidence.Memory);
-    private static readonly Basis B183 = new("ASME B18.3; counterbore Machinery's Handbook", Evidence.Memory);
-    private static readonly Basis B183Flat = new("ASME B18.3 flat head socket (sharp-edged)", Evidence.Memory);
-    private static readonly Basis B1863 = new("ASME B18.6.3 flat head (sharp-edged)", Evidence.Memory);
-    private static readonly Basis B1821 = new("ASME B18.2.1 hexagon", Evidence.Memory);
+    private static readonly Basis Iso4762 = new("ISO 4762 / DIN 912 (two makers' tables)", Evidence.HandbookTable);
+    private static readonly Basis Din974 = new("DIN 974-1 series 1 (to M10 a published counterbore table)", Evidence.HandbookTable);
+    private static readonly Basis Din974More = new("DIN 974-1 series 1 (nobody confirmed this value)", Evidence.Memory);
+    private static readonly Basis Iso10642 = new("ISO 10642 (sharp-edged head d + 2k; two published tables)", Evidence.HandbookTable);
+    private static readonly Basis Iso7046 = new("ISO 7046 / ISO 2009 (sharp-edged head d + 2k, k from two makers' tables)", Evidence.HandbookTable);
+    private static readonly Basis Iso7380 = new("ISO 7380-1 (a maker's table)", Evidence.HandbookTable);
+    private static readonly Basis Iso7045 = new("ISO 7045 (a maker's table)", Evidence.HandbookTable);
+    private static readonly Basis Din913 = new("DIN 913 / ISO 4026 set screws (a maker's table)", Evidence.HandbookTable);
+    private static readonly Basis Iso4017 = new("ISO 4017 / ISO 272 (a published chart)", Evidence.HandbookTable);
+    private static readonly Basis M22Hex = new("ISO 4017 (nobody confirmed this value; older DIN 933 has 32 mm)", Evidence.Memory);
+    private static readonly Basis B183 = new("ASME B18.3 (published copy of its Table 1)", Evidence.HandbookTable);
+    private static readonly Basis B183Bore = new("counterbores for ASME B18.3 screws (nobody confirmed this value)", Evidence.Memory);
+    private static readonly Basis B183Flat = new("ASME B18.3 flat head socket, sharp edge (published copy)", Evidence.HandbookTable);
+    private static readonly Basis B183Button = new("ASME B18.3 button head (published copy)", Evidence.HandbookTable);
+    private static readonly Basis B183Set = new("ASME B18.3 set screws (nobody confirmed this value)", Evidence.Memory);
+    private static readonly Basis B1863 = new("ASME B18.6.3-1972 flat head, sharp edge (nobody confirmed this value; later heads are up to 6 % smaller)", Evidence.Memory);
+    private static readonly Basis B1821 = new("ASME B18.2.1 hex cap screw (two makers' tables)", Evidence.HandbookTable);
+
+    // Size, head, height, key.
+    private static readonly double[][] MetricButton =
+        [[3, 5.7, 1.65, 2], [4, 7.6, 2.2, 2.5], [5, 9.5, 2.75, 3], [6, 10.5, 3.3, 4], [8, 14, 4.4, 5], [10, 17.5, 5.5, 6], [12, 21, 6.6, 8], [16, 28, 8.8, 10]];
+
+    // Size, head, height.
+    private static readonly double[][] MetricPan =
+        [[1.6, 3.2, 1.3], [2, 4, 1.6], [2.5, 5, 2.1], [3, 5.6, 2.4], [3.5, 7, 2.6], [4, 8, 3.1], [5, 9.5, 3.7], [6, 12, 4.6], [8, 16, 6], [10, 20, 7.5]];
+
+    // Size, key.
+    private static readonly double[][] MetricSet =
+        [[2, 0.9], [2.5, 1.3], [3, 1.5], [4, 2], [5, 2.5], [6, 3], [8, 4], [10, 5], [12, 6], [14, 6], [16, 8], [20, 10], [24, 12]];
+
+    private static readonly (string Size, double Head, double Height, double Key)[] InchButton =
+    [
+        ("#0", 0.114, 0.032, 0.035), ("#1", 0.139, 0.039, 0.05), ("#2", 0.164, 0.046, 0.05), ("#3", 0.188, 0.052, 0.0625), ("#4", 0.213, 0.059, 0.0625),
+        ("#5", 0.238, 0.066, 0.078125), ("#6", 0.262, 0.073, 0.078125), ("#8", 0.312, 0.087, 0.09375), ("#10", 0.361, 0.101, 0.125), ("1/4", 0.437, 0.132, 0.15625),
+        ("5/16", 0.547, 0.166, 0.1875), ("3/8", 0.656, 0.199, 0.21875), ("7/16", 0.765, 0.231, 0.25), ("1/2", 0.875, 0.265, 0.3125), ("5/8", 1, 0.331, 0.375), ("3/4", 1.125, 0.375, 0.4375),
+    ];
+
+    private static readonly (string Size, double Key)[] InchSet =
+    [
+        ("#0", 0.028), ("#2", 0.035), ("#4", 0.05), ("#5", 0.0625), ("#6", 0.0625), ("#8", 0.078125), ("#10", 0.09375), ("1/4", 0.125), ("5/16", 0.15625), ("3/8", 0.1875),
+        ("7/16", 0.21875), ("1/2", 0.25), ("5/8", 0.3125), ("3/4", 0.375), ("7/8", 0.5), ("1", 0.5625),
+    ];
 
     // Size, head, height, key, counterbore.
     private static readonly double[][] MetricSocket =
@@ -83,7 +118,7 @@ public static class ScrewTable
         foreach (var r in MetricSocket)
         {
             var over = r[0] < 8 ? 0.4 : r[0] <= 20 ? 0.6 : 0.8;
-            yield return new ScrewHead(Name(r[0]), "socket head cap", r[1], r[2], r[3], r[4], r[2] + over, No, Iso4762);
+            yield return new ScrewHead(Name(r[0]), "socket head cap", r[1], r[2], r[3], r[4], r[2] + over, No, Iso4762) { PocketBasis = r[0] <= 10 ? Din974 : Din974More };
         }
 
         foreach (var r in MetricFlatSocket)
@@ -96,9 +131,24 @@ public static class ScrewTable
             yield return new ScrewHead(Name(r[0]), "flat slotted or crosshead", r[1], No, No, r[1], No, 90, Iso7046);
         }
 
+        foreach (var r in MetricButton)
+        {
+            yield return new ScrewHead(Name(r[0]), "button socket", r[1], r[2], r[3], No, No, No, Iso7380);
+        }
+
+        foreach (var r in MetricPan)
+        {
+            yield return new ScrewHead(Name(r[0]), "pan crosshead", r[1], r[2], No, No, No, No, Iso7045);
+        }
+
+        foreach (var r in MetricSet)
+        {
+            yield return new ScrewHead(Name(r[0]), "set screw", No, No, r[1], No, No, No, Din913);
+        }
+
         foreach (var r in MetricHex)
         {
-            yield return new ScrewHead(Name(r[0]), "hexagon", r[1], r[2], r[1], No, No, No, Iso4017);
+            yield return new ScrewHead(Name(r[0]), "hexagon", r[1], r[2], r[1], No, No, No, r[0] == 22 ? M22Hex : Iso4017);
         }
     }
 
@@ -106,7 +156,7 @@ public static class ScrewTable
     {
         foreach (var r in InchSocket)
         {
-            yield return new ScrewHead(r.Size, "socket head cap", Mm(r.Head), Mm(r.Height), Mm(r.Key), Mm(r.Bore), Mm(r.Height), No, B183);
+            yield return new ScrewHead(r.Size, "socket head cap", Mm(r.Head), Mm(r.Height), Mm(r.Key), Mm(r.Bore), Mm(r.Height), No, B183) { PocketBasis = B183Bore };
         }
 
         foreach (var r in InchFlatSocket)
@@ -117,6 +167,16 @@ public static class ScrewTable
         foreach (var r in InchFlat)
         {
             yield return new ScrewHead(r.Size, "flat slotted or crosshead", Mm(r.Head), No, No, Mm(r.Head), No, 82, B1863);
+        }
+
+        foreach (var r in InchButton)
+        {
+            yield return new ScrewHead(r.Size, "button socket", Mm(r.Head), Mm(r.Height), Mm(r.Key), No, No, No, B183Button);
+        }
+
+        foreach (var r in InchSet)
+        {
+            yield return new ScrewHead(r.Size, "set screw", No, No, Mm(r.Key), No, No, No, B183Set);
         }
 
         foreach (var r in InchHex)

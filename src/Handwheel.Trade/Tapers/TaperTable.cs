@@ -8,14 +8,17 @@ public static class TaperTable
     private const double No = double.NaN;
 
     private static readonly Basis MorseBasis = new("ASME B5.10 (five-decimal taper per foot); 'Dimensions of Standard Tapers'", Evidence.HandbookTable);
-    private static readonly Basis TangBasis = new("ASME B5.10 Morse shank and socket table", Evidence.Memory);
+    private static readonly Basis TangBasis = new("ASME B5.10 Morse shank and socket table (nobody confirmed this value)", Evidence.Memory);
+    private static readonly Basis SlotBasis = new("ASME B5.10 Morse socket table (published copy of dimensions K and L)", Evidence.HandbookTable);
+    private static readonly Basis DrawbarBasis = new("drawbar threads as commonly made (nobody confirmed this value)", Evidence.Memory);
+    private static readonly Basis R8Thread = new("R8 as commonly made: 16 deg 51 min, 7/16-20 (published machine taper reference)", Evidence.HandbookTable);
     private static readonly Basis Read = new("'Dimensions of Standard Tapers'", Evidence.HandbookTable);
     private static readonly Basis Steep = new("ISO 7388-1 / ASME B5.50 / ISO 297: 7/24, 3.5 in per foot", Evidence.StandardFormula);
     private static readonly Basis JarnoRule = new("Jarno's rule: number/8 large, number/10 small, number/2 long, 0.6 in per foot", Evidence.StandardFormula);
-    private static readonly Basis Collet = new("R8 collet and spindle taper as commonly made", Evidence.Memory);
+    private static readonly Basis Collet = new("R8 collet and spindle taper as commonly made (angle and thread held against a reference table; diameters remembered)", Evidence.Memory);
     private static readonly Basis Short = new("DIN 238-1 drill-chuck tapers, on Morse tapers", Evidence.Memory);
     private static readonly Basis InchPin = new("ASME B18.8.2 taper pins, 1/4 in per foot", Evidence.HandbookTable);
-    private static readonly Basis MetricPin = new("ISO 2339 taper pins, 1 in 50 (nominal at the small end)", Evidence.HandbookTable);
+    private static readonly Basis MetricPin = new("ISO 2339:1986 taper pins, 1 in 50 (nominal at the small end)", Evidence.HandbookTable);
 
     // Number, taper per foot, large, small, plug length.
     private static readonly (string Number, double PerFoot, double Large, double Small, double Length)[] Morse =
@@ -28,15 +31,15 @@ public static class TaperTable
     // Tang thickness, tang length, tang diameter, slot width, slot length, end of socket to slot, hole depth; drawbar threads inch and metric.
     private static readonly (double T, double Long, double Dia, double Slot, double SlotLong, double ToSlot, double Depth, string Inch, string Metric)[] MorseTangs =
     [
-        (0.15625, 0.25, 0.235, 0.172, 0.5625, 1.9375, 2.03125, "none usual", "none usual"),
+        (0.15625, 0.25, 0.235, 0.172, 0.5625, 1.9375, 2.03125, "none usual", ""),
         (0.203125, 0.375, 0.343, 0.218, 0.75, 2.0625, 2.15625, "1/4-20", "M6"),
         (0.25, 0.4375, 0.53125, 0.266, 0.875, 2.5, 2.609375, "3/8-16", "M10"),
         (0.3125, 0.5625, 0.71875, 0.328, 1.1875, 3.0625, 3.25, "1/2-13", "M12"),
         (0.46875, 0.625, 0.96875, 0.484, 1.25, 3.875, 4.125, "5/8-11", "M16"),
-        (0.5625, 0.6875, 1.203125, 0.578, 1.375, 4.3125, 4.5625, "none usual", "none usual"),
+        (0.5625, 0.6875, 1.203125, 0.578, 1.375, 4.3125, 4.5625, "none usual", ""),
         (0.625, 0.75, 1.40625, 0.656, 1.5, 4.9375, 5.25, "3/4-10", "M20"),
         (0.75, 1.125, 2, 0.781, 1.75, 7, 7.328125, "1-8", "M24"),
-        (1.125, 1.375, 2.625, 1.156, 2.625, 9.5, 10.078125, "none usual", "none usual"),
+        (1.125, 1.375, 2.625, 1.156, 2.625, 9.5, 10.078125, "none usual", ""),
     ];
 
     private static readonly (string Number, double PerFoot, double Large, double Small, double Length)[] Jacobs =
@@ -64,7 +67,7 @@ public static class TaperTable
     private static readonly (string Number, double LargeIn)[] Pins =
     [
         ("7/0", 0.0625), ("6/0", 0.078), ("5/0", 0.094), ("4/0", 0.109), ("3/0", 0.125), ("2/0", 0.141), ("0", 0.156), ("1", 0.172), ("2", 0.193), ("3", 0.219),
-        ("4", 0.25), ("5", 0.289), ("6", 0.341), ("7", 0.409), ("8", 0.492), ("9", 0.591), ("10", 0.706),
+        ("4", 0.25), ("5", 0.289), ("6", 0.341), ("7", 0.409), ("8", 0.492), ("9", 0.591), ("10", 0.706), ("11", 0.86), ("12", 1.032), ("13", 1.241), ("14", 1.521),
     ];
 
     private static readonly (string Number, double LargeMm, string Morse, double LengthMm)[] ChuckB =
@@ -74,9 +77,6 @@ public static class TaperTable
 
     /// <summary>Every taper.</summary>
     public static IReadOnlyList<Taper> All { get; } = [.. Build()];
-
-    /// <summary>The basis of tang, slot and drawbar sizes.</summary>
-    public static Basis DetailBasis => TangBasis;
 
     /// <summary>Finds a taper.</summary>
     /// <param name="family">Morse, Jacobs, Brown &amp; Sharpe, Jarno, 7/24, R8, taper pin, metric taper pin, B.</param>
@@ -110,7 +110,7 @@ public static class TaperTable
 
         foreach (var s in SevenTwentyFour)
         {
-            TaperDetail[] bolt = s.Inch.Length == 0 ? [] : [new("drawbar thread", No, $"{s.Inch} or {s.Metric}")];
+            TaperDetail[] bolt = s.Inch.Length == 0 ? [] : [new("drawbar thread", No, DrawbarBasis, $"{s.Inch} or {s.Metric}")];
             yield return new Taper("7/24", s.Number, 3.5, s.GaugeIn, No, No, Steep) { Details = bolt };
         }
 
@@ -118,7 +118,7 @@ public static class TaperTable
         var perFoot = 24 * Math.Tan(16.85 * Math.PI / 360);
         yield return new Taper("R8", string.Empty, perFoot, 1.25, 0.9495, (1.25 - 0.9495) / perFoot * 12, Collet)
         {
-            Details = [new("straight shank", 0.9495), new("drawbar thread", No, "7/16-20"), new("overall length", 4)],
+            Details = [new("drawbar thread", No, R8Thread, "7/16-20 (some makers M12)"), new("straight shank", 0.9495, Collet), new("overall length", 4, Collet)],
         };
 
         foreach (var b in ChuckB)
@@ -141,7 +141,9 @@ public static class TaperTable
 
     private static TaperDetail[] Tang((double T, double Long, double Dia, double Slot, double SlotLong, double ToSlot, double Depth, string Inch, string Metric) t) =>
     [
-        new("tang thickness", t.T), new("tang length", t.Long), new("tang diameter", t.Dia), new("drift slot width", t.Slot), new("drift slot length", t.SlotLong),
-        new("socket face to drift slot", t.ToSlot), new("socket depth", t.Depth), new("drawbar thread", No, $"{t.Inch} or {t.Metric}"),
+        new("tang thickness", t.T, TangBasis), new("tang length", t.Long, TangBasis), new("tang diameter", t.Dia, TangBasis),
+        new("drift slot width", t.Slot, TangBasis), new("drift slot length", t.SlotLong, t.SlotLong == 1.375 ? TangBasis : SlotBasis),
+        new("socket face to drift slot", t.ToSlot, t.SlotLong == 1.375 ? TangBasis : SlotBasis), new("socket depth", t.Depth, TangBasis),
+        new("drawbar thread", No, DrawbarBasis, t.Metric.Length == 0 ? t.Inch : $"{t.Inch} or {t.Metric}"),
     ];
 }

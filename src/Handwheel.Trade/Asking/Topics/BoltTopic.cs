@@ -35,7 +35,7 @@ internal static class BoltTopic
         r.Add("the same by VDI 2230 at friction 0.12", Bolts.TorqueByFriction(preload, thread.PitchMm, thread.Basics.Pitch * s, bearing, 0.12, 0.12) / 1000, "N m", Bolts.VdiBasis, "30 %", [$"F (0.16 P + 0.58 d2 mu + Dkm/2 mu), Dkm = {N(bearing, 2)} mm"])
             .Add("preload as a share of proof", preload / proof, string.Empty, grade.Basis)
             .Note($"K = {N(k)}: 0.30 black, 0.20 plated, 0.18 oiled, 0.12 anti-seize.")
-            .Caution("Torque is a poor measure of pull. These are estimates: the machine's manual, local codes and a licensed engineer come first.");
+            .Caution("Torque is a poor measure of pull: three tenths either way.");
         if (preload > proof)
         {
             r.Caution("That is over the proof load: the screw stretches for good.");

@@ -27,7 +27,7 @@ internal static class DivideTopic
         }
 
         var sides = q.Has("hex", "hexagon") ? 6 : q.Has("square") ? 4 : q.Has("octagon") ? 8 : (double?)null;
-        q.Has("plate", "plates", "holes", "hole", "circle", "teeth", "gear", "divisions", "parts", "equal", "spaces", "head", "worm", "degrees", "per", "turn", "turns", "ratio", "handle", "crank");
+        q.Has("sides", "sided", "plate", "plates", "holes", "hole", "circle", "teeth", "gear", "divisions", "parts", "equal", "spaces", "head", "worm", "degrees", "per", "turn", "turns", "ratio", "handle", "crank");
         r.Add("angle of one crank turn", Divider.DegreesPerTurn(ratio.Value), "deg", SimpleIndexing.Basis, $"360 / {N(ratio.Value)}");
         if (angle is { } wanted)
         {
@@ -135,7 +135,7 @@ internal static class DivideTopic
             return new PlateSet("the plate given", [circles], new Basis("as given", Evidence.StandardFormula));
         }
 
-        var set = q.Has("two-sided", "sided", "sides") ? PlateSet.TwoSided : PlateSet.ThreePlates;
+        var set = q.Has("two-sided", "double-sided", "twosided") ? PlateSet.TwoSided : PlateSet.ThreePlates;
         r.Note($"Plates taken: {set.Name} ({string.Join(" ", set.Circles)}). Say 'plate 21 23 25' for your own.");
         return set;
     }

@@ -18,7 +18,7 @@ internal static class DrillTopic
         if (named is not null)
         {
             q.Inch = named.Family != DrillFamily.Metric;
-            r.Say("drill", named.Name, DrillTable.Basis).Add("diameter", named.DiameterMm, "mm", DrillTable.Basis);
+            r.Say("drill", named.Name, DrillTable.BasisOf(named)).Add("diameter", named.DiameterMm, "mm", DrillTable.BasisOf(named));
             Around(r, named.DiameterMm, named.Name);
             return;
         }
@@ -77,7 +77,7 @@ internal static class DrillTopic
             }
 
             var drill = found[0];
-            r.Say(label, drill.Name, DrillTable.Basis).Add($"{drill.Name} diameter", drill.DiameterMm, "mm", DrillTable.Basis, $"off by {r.L(drill.DiameterMm - size)}");
+            r.Say(label, drill.Name, DrillTable.BasisOf(drill)).Add($"{drill.Name} diameter", drill.DiameterMm, "mm", DrillTable.BasisOf(drill), $"off by {r.L(drill.DiameterMm - size)}");
             r.Say(label + ", others", string.Join(", ", found.Skip(1).Select(d => $"{d.Name} ({N(d.DiameterMm, 3)} mm, {N(d.DiameterIn, 4)} in)")), DrillTable.Basis);
         }
 

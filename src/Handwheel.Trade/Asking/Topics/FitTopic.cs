@@ -58,29 +58,31 @@ internal static class FitTopic
         Deviations? s = shaft.Length == 0 ? null : Limits(size, shaft);
         if (h is { } hd)
         {
-            One(r, $"hole {hole}", size, hd);
+            One(r, $"hole {hole}", size, hd, Iso286.BasisOf(size, hole));
         }
 
         if (s is { } sd)
         {
-            One(r, $"shaft {shaft}", size, sd);
+            One(r, $"shaft {shaft}", size, sd, Iso286.BasisOf(size, shaft));
         }
 
         if (h is { } a && s is { } b)
         {
-            Together(r, new Fit(size, a, b), Iso286.Basis);
+            Together(r, new Fit(size, a, b), Weaker(Iso286.BasisOf(size, hole), Iso286.BasisOf(size, shaft)));
         }
     }
 
     private static Deviations Limits(double size, string zone) =>
         Iso286.TryLimits(size, zone, out var limits, out var reason) ? limits : throw new UnansweredException(reason);
 
-    private static void One(ReplyBuilder r, string name, double size, Deviations d)
+    private static Basis Weaker(Basis a, Basis b) => a.Evidence >= b.Evidence ? a : b;
+
+    private static void One(ReplyBuilder r, string name, double size, Deviations d, Basis basis)
     {
-        r.Add($"{name}: upper deviation", d.UpperMm * 1000, "um", Iso286.Basis)
-            .Add($"{name}: lower deviation", d.LowerMm * 1000, "um", Iso286.Basis, $"tolerance {N(d.ToleranceMm * 1000, 1)} um")
-            .Add($"{name}: greatest size", size + d.UpperMm, "mm", Iso286.Basis, $"{N(size)} {Signed(d.UpperMm)} = {N(size + d.UpperMm)} mm")
-            .Add($"{name}: least size", size + d.LowerMm, "mm", Iso286.Basis, $"{N(size)} {Signed(d.LowerMm)} = {N(size + d.LowerMm)} mm");
+        r.Add($"{name}: upper deviation", d.UpperMm * 1000, "um", basis)
+            .Add($"{name}: lower deviation", d.LowerMm * 1000, "um", basis, $"tolerance {N(d.ToleranceMm * 1000, 1)} um")
+            .Add($"{name}: greatest size", size + d.UpperMm, "mm", basis, $"{N(size)} {Signed(d.UpperMm)} = {N(size + d.UpperMm)} mm")
+            .Add($"{name}: least size", size + d.LowerMm, "mm", basis, $"{N(size)} {Signed(d.LowerMm)} = {N(size + d.LowerMm)} mm");
     }
 
     private static string Signed(double value) => (value < 0 ? "- " : "+ ") + N(Math.Abs(value), 5);
@@ -100,15 +102,16 @@ internal static class FitTopic
             throw new UnansweredException(reason);
         }
 
-        r.Say("class", $"{name}: {InchFits.Meaning(name)}", InchFits.Basis);
+        var basis = InchFits.BasisOf(size / 25.4, name);
+        r.Say("class", $"{name}: {InchFits.Meaning(name)}", basis);
         foreach (var (what, d) in new[] { ("hole", fit.Hole), ("shaft", fit.Shaft) })
         {
-            r.Add($"{what}: upper deviation", d.UpperMm * 1000, "um", InchFits.Basis)
-                .Add($"{what}: lower deviation", d.LowerMm * 1000, "um", InchFits.Basis)
-                .Add($"{what}: greatest size", size + d.UpperMm, "mm", InchFits.Basis, $"{r.L(size)} {Signed(d.UpperMm / 25.4)} in")
-                .Add($"{what}: least size", size + d.LowerMm, "mm", InchFits.Basis, $"{r.L(size)} {Signed(d.LowerMm / 25.4)} in");
+            r.Add($"{what}: upper deviation", d.UpperMm * 1000, "um", basis)
+                .Add($"{what}: lower deviation", d.LowerMm * 1000, "um", basis)
+                .Add($"{what}: greatest size", size + d.UpperMm, "mm", basis, $"{r.L(size)} {Signed(d.UpperMm / 25.4)} in")
+                .Add($"{what}: least size", size + d.LowerMm, "mm", basis, $"{r.L(size)} {Signed(d.LowerMm / 25.4)} in");
         }
 
-        Together(r, fit, InchFits.Basis);
+        Together(r, fit, basis);
     }
 }

@@ -69,7 +69,7 @@ internal static class ForceTopic
 
     private static void Mill(ReplyBuilder r, Metal metal, MillingForce m) =>
         r.Add("mean chip", m.MeanChipMm, "mm", Kienzle.Basis, $"fz (1 - cos phi) / phi, phi = {N(m.EngagementDeg, 1)} deg")
-            .Add("specific cutting force", m.SpecificForce, "MPa", MetalTable.ForceBasis, "25 %", [$"kc = {N(metal.Kc11)} x {N(m.MeanChipMm, 5)}^-{N(metal.Mc)} = {N(m.SpecificForce, 0)} N/mm^2"])
+            .Add("specific cutting force", m.SpecificForce, "MPa", MetalTable.ForceBasisOf(metal), MetalTable.ForceSpread(metal), [$"kc = {N(metal.Kc11)} x {N(m.MeanChipMm, 5)}^-{N(metal.Mc)} = {N(m.SpecificForce, 0)} N/mm^2"])
             .Add("force of one tooth at its thickest chip", m.ToothForceN, "N", Kienzle.Basis, Off, [$"kc h ap at h = {N(m.GreatestChipMm)} mm"])
             .Add("force that bends the cutter", m.SideForceN, "N", Kienzle.Basis, "40 %", ["tooth force with a radial share of 0.4, and the teeth in the cut together"])
             .Add("metal removed", m.RemovalCm3PerMin, "cm^3/min", Kienzle.Basis, "ap ae vf / 1000")
@@ -80,7 +80,7 @@ internal static class ForceTopic
         feed = double.IsNaN(feed) ? Speeds.StartingFeedPerTurn(diameter) : feed;
         var d = Kienzle.Drilling(metal.Kc11, metal.Mc, diameter, feed, 118, rpm);
         r.Add("chip at each lip", d.ChipMm, "mm", Kienzle.Basis, "(f/2) sin 59 deg")
-            .Add("specific cutting force", d.SpecificForce, "MPa", MetalTable.ForceBasis, "25 %", [$"kc = {N(metal.Kc11)} x {N(d.ChipMm, 5)}^-{N(metal.Mc)}"])
+            .Add("specific cutting force", d.SpecificForce, "MPa", MetalTable.ForceBasisOf(metal), MetalTable.ForceSpread(metal), [$"kc = {N(metal.Kc11)} x {N(d.ChipMm, 5)}^-{N(metal.Mc)}"])
             .Add("torque", d.TorqueNm, "N m", Kienzle.Basis, Off, [$"kc f D^2 / 8 = {N(d.SpecificForce, 0)} x {N(feed)} x {N(diameter, 3)}^2 / 8000"])
             .Add("thrust", d.ThrustN, "N", Kienzle.Basis, "factor of 1.5 (the chisel edge)", ["kc f D / 2 x sin 59 deg, half of it the lips', half the chisel edge's"])
             .Add("power at the drill", d.PowerKw, "kW", Kienzle.Basis, Off, [$"torque x {N(rpm, 0)} rpm"]);

@@ -24,7 +24,7 @@ internal static class GeneralTopic
                 throw new UnansweredException($"ISO 286-1 gives no such grade at {N(nominal)} mm");
             }
 
-            r.Add("tolerance", tolerance, "mm", Iso286.Basis, $"ISO 286-1 Table 1 at {N(nominal)} mm");
+            r.Add("tolerance", tolerance, "mm", Iso286.BasisOf(nominal, $"h{(it < 0 ? "01" : N(it))}"), $"ISO 286-1 Table 1 at {N(nominal)} mm");
             return;
         }
 

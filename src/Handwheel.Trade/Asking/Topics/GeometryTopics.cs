@@ -16,7 +16,7 @@ internal static class GeometryTopics
     internal static void Polygon(Question q, ReplyBuilder r)
     {
         var named = q.Labelled(("sides", ["sides", "sided"]));
-        var sides = q.Has("hex", "hexagon") ? 6 : q.Has("square") ? 4 : q.Has("octagon") ? 8 : q.Has("pentagon") ? 5 : q.Has("triangle") ? 3
+        var sides = q.Has("hex", "hexagon", "nut", "spanner") ? 6 : q.Has("square") ? 4 : q.Has("octagon") ? 8 : q.Has("pentagon") ? 5 : q.Has("triangle") ? 3
             : named.TryGetValue("sides", out var s) ? s.Value : Question.Need(q.Plain(), "the number of sides");
         if (sides is not (>= 3 and <= 1000) || sides != Math.Floor(sides))
         {
@@ -40,7 +40,7 @@ internal static class GeometryTopics
     {
         for (var i = 1; i < q.Tokens.Count; i++)
         {
-            if ((q.Tokens[i].Low is "hex" or "hexagon" or "square" or "octagon") && q.Tokens[i - 1] is { IsNumber: true })
+            if ((q.Tokens[i].Low is "hex" or "hexagon" or "square" or "octagon" or "nut" or "spanner") && q.Tokens[i - 1] is { IsNumber: true })
             {
                 return true;
             }

@@ -77,7 +77,8 @@ internal static class KeyTopic
         q.Inch = !name.Contains('x', StringComparison.Ordinal);
         r.Add("width", key.Width, "mm", key.Basis, q.Inch ? "the leading figures count 1/32 in" : string.Empty)
             .Add("cutter diameter", key.Diameter, "mm", key.Basis, q.Inch ? "the last two figures count 1/8 in" : string.Empty)
-            .Add("key height", key.Height, "mm", key.Basis).Add("depth of keyseat at its side", key.ShaftDepth, "mm", key.Basis, q.Inch ? $"height - width/2 = {r.L(key.ShaftDepth)}" : string.Empty)
+            .Add("key height", key.Height, "mm", key.Basis)
+            .Add("depth of keyseat at its side", key.ShaftDepth, "mm", q.Inch ? KeyTable.WoodruffDepthBasis : key.Basis, q.Inch ? $"least height - width/2 = {r.L(key.Height)} - 0.005 in - {r.L(key.Width / 2)} = {r.L(key.ShaftDepth)}; 0 to + 0.005 in" : "0 to + 0.1 mm")
             .Add("key stands out of the shaft", key.Height - key.ShaftDepth, "mm", key.Basis);
     }
 }

@@ -13,6 +13,11 @@ internal static class MetalTopic
     internal static void Work(Question q, ReplyBuilder r)
     {
         var metal = q.TakeMetal();
+        if (metal is null && ByHazard(q, r))
+        {
+            return;
+        }
+
         if (metal is null)
         {
             var left = q.Left();
@@ -29,11 +34,11 @@ internal static class MetalTopic
         }
 
         r.Add("shear strength", metal.ShearMPa, "MPa", b, "25 %", [$"{N(metal.ShearShare)} x tensile"])
-            .Add("modulus of elasticity", metal.ModulusGPa, "GPa", b, "5 %", [])
-            .Add("density", metal.Density, "kg/m^3", b, "2 %", [])
+            .Add("modulus of elasticity", metal.ModulusGPa, "GPa", MetalTable.DensityBasisOf(metal), "5 %", [])
+            .Add("density", metal.Density, "kg/m^3", MetalTable.DensityBasisOf(metal), "2 %", [])
             .Add("expansion", metal.Expansion, "um/m K", b, "5 %", [])
-            .Add("specific cutting force kc1.1", metal.Kc11, "MPa", MetalTable.ForceBasis, "25 %", ["N/mm^2 at a chip of 1 x 1 mm; kc = kc1.1 h^-mc"])
-            .Add("exponent mc", metal.Mc, string.Empty, MetalTable.ForceBasis, "25 %", []);
+            .Add("specific cutting force kc1.1", metal.Kc11, "MPa", MetalTable.ForceBasisOf(metal), MetalTable.ForceSpread(metal), ["N/mm^2 at a chip of 1 x 1 mm; kc = kc1.1 h^-mc"])
+            .Add("exponent mc", metal.Mc, string.Empty, MetalTable.ForceBasisOf(metal), MetalTable.ForceSpread(metal), []);
         foreach (var (operation, name) in new[] { (Operation.Mill, "milling"), (Operation.Drill, "drilling"), (Operation.TurnRough, "rough turning"), (Operation.TurnFinish, "finish turning") })
         {
             foreach (var (cutter, word) in new[] { (CutterMaterial.HighSpeedSteel, "high-speed steel"), (CutterMaterial.Carbide, "carbide") })
@@ -49,5 +54,35 @@ internal static class MetalTopic
         }
 
         r.Note("Typical of the usual condition; a certificate or a test comes first.");
+    }
+
+    // "which metals are poisonous": every metal whose cautions say so.
+    private static bool ByHazard(Question q, ReplyBuilder r)
+    {
+        (string[] Asked, string[] Said)[] hazards =
+        [
+            (["poison", "poisonous", "toxic", "poisons"], ["Poison", "lead:", "lung", "harm", "poisonous"]), (["fire", "burn", "burns", "burning", "flammable", "ignite"], ["burn"]),
+            (["grab", "grabs", "grabby"], ["Grab", "grab"]), (["harden", "hardens", "hardening", "workharden"], ["Hardens"]), (["dust", "lungs"], ["ust and fume", "Dust"]),
+        ];
+        foreach (var (asked, said) in hazards)
+        {
+            if (!q.Has(asked))
+            {
+                continue;
+            }
+
+            q.Has("metals", "materials", "metal", "material");
+            foreach (var metal in MetalTable.All)
+            {
+                if (metal.Cautions.FirstOrDefault(c => said.Any(w => c.Contains(w, StringComparison.Ordinal))) is { } caution)
+                {
+                    r.Say(metal.Name, caution, new Basis("facts of the trade", Evidence.CommonPractice));
+                }
+            }
+
+            return true;
+        }
+
+        return false;
     }
 }

@@ -42,8 +42,7 @@ internal static class PressTopic
         Results(r, metal, Solve(least), Solve(most), least, most);
         r.Add($"warmth that opens the hub for {r.L(most)} and 0.05 mm to spare", PressFits.RiseK(size, most + 0.05, metal.Expansion * 1e-6), "K", PressFits.Basis, $"opening / (d x {N(metal.Expansion, 1)}e-6)")
             .Note($"Hub: {metal.Name}; shaft: steel, {(bore > 0 ? "bored " + r.L(bore) : "solid")}; friction {N(friction)}.")
-            .Caution("Press straight, in a press with a guard, hands clear: a brittle hub or a cocked pin flies. Warm hubs burn: gloves, and no oil near a flame.")
-            .Caution("Strength figures are estimates: for anything that lifts, holds pressure or carries people a licensed engineer comes first.");
+            .Caution("Press straight, in a press with a guard, hands clear: a brittle hub or a cocked pin flies. Warm hubs burn: gloves, and no oil near a flame.");
     }
 
     private static double Assume(ReplyBuilder r, double value, string what, string example)

@@ -14,10 +14,8 @@ internal static class ScrewTopic
     /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
     internal static void Work(Question q, ReplyBuilder r)
     {
-        var flat = q.Has("flat", "csk", "countersunk", "countersink", "flathead");
-        var hex = q.Has("hex", "hexagon", "spanner", "wrench");
-        var cap = q.Has("socket", "cap", "shcs", "counterbore", "cbore", "c'bore", "capscrew", "allen");
-        q.Has("machine", "head", "heads", "screw", "screws", "bolt", "size", "sizes", "dimensions", "deep", "depth");
+        var kinds = Kinds(q);
+        q.Has("machine", "head", "heads", "screw", "screws", "bolt", "size", "sizes", "dimensions", "deep", "depth", "key", "keys", "fits", "hex", "hexagon", "socket");
         var size = Size(q);
         q.Inch = !size.StartsWith('M');
         var heads = ScrewTable.Of(size);
@@ -26,24 +24,40 @@ internal static class ScrewTopic
             throw new UnansweredException($"no heads are tabulated for {size}");
         }
 
-        var any = false;
-        foreach (var head in heads)
-        {
-            var isFlat = !double.IsNaN(head.AngleDeg);
-            var isHex = head.Kind == "hexagon";
-            if ((flat && !isFlat) || (hex && !cap && !isHex) || (cap && !flat && (isFlat || isHex)))
-            {
-                continue;
-            }
-
-            Head(r, head);
-            any = true;
-        }
-
-        if (!any)
+        var wanted = heads.Where(h => kinds.Length == 0 || kinds.Any(k => h.Kind.Contains(k, StringComparison.Ordinal))).ToArray();
+        if (wanted.Length == 0)
         {
             throw new UnansweredException($"no such head is tabulated for {size}");
         }
+
+        foreach (var head in wanted)
+        {
+            Head(r, head);
+        }
+    }
+
+    // Words that say which head; a hexagon only where no socket is meant.
+    private static string[] Kinds(Question q)
+    {
+        var flat = q.Has("flat", "csk", "countersunk", "countersink", "flathead", "fhcs");
+        if (q.Has("grub", "setscrew", "headless") || (q.HasIn("set") && q.HasIn("screw", "screws")))
+        {
+            q.Has("set");
+            return ["set screw"];
+        }
+
+        if (q.Has("button", "bhcs"))
+        {
+            return ["button"];
+        }
+
+        if (q.Has("pan"))
+        {
+            return ["pan"];
+        }
+
+        var cap = q.Has("socket", "cap", "shcs", "counterbore", "cbore", "c'bore", "capscrew", "allen");
+        return flat ? cap ? ["flat socket"] : ["flat"] : cap ? ["socket head cap"] : q.Has("hex", "hexagon", "spanner", "wrench") ? ["hexagon"] : [];
     }
 
     private static string Size(Question q)
@@ -74,7 +88,7 @@ internal static class ScrewTopic
             var depth = Shapes.CountersinkDepth(head.AngleDeg, head.HeadDiameter, 0);
             r.Add($"{k}: countersink depth from a sharp point", depth, "mm", head.Basis, $"D/2 cot(angle/2) = {r.L(depth)}; head flush at its sharp edge, sink a little more");
         }
-        else
+        else if (!double.IsNaN(head.HeadDiameter))
         {
             r.Add(k == "hexagon" ? $"{k} {head.Size}: across flats" : $"{k} {head.Size}: head diameter", head.HeadDiameter, "mm", head.Basis)
                 .Add($"{k}: head height", head.HeadHeight, "mm", head.Basis);
@@ -82,13 +96,14 @@ internal static class ScrewTopic
 
         if (!double.IsNaN(head.Wrench) && k != "hexagon")
         {
-            r.Add($"{k}: key across flats", head.Wrench, "mm", head.Basis);
+            r.Add(k == "set screw" ? $"{k} {head.Size}: key across flats" : $"{k}: key across flats", head.Wrench, "mm", head.Basis);
         }
 
         if (!double.IsNaN(head.PocketDepth))
         {
-            r.Add($"{k}: counterbore diameter", head.Pocket, "mm", head.Basis)
-                .Add($"{k}: counterbore depth", head.PocketDepth, "mm", head.Basis, $"head {r.L(head.HeadHeight)} and {N(head.PocketDepth - head.HeadHeight, 3)} mm to sink it");
+            var basis = head.PocketBasis ?? head.Basis;
+            r.Add($"{k}: counterbore diameter", head.Pocket, "mm", basis)
+                .Add($"{k}: counterbore depth", head.PocketDepth, "mm", basis, $"head {r.L(head.HeadHeight)} and {N(head.PocketDepth - head.HeadHeight, 3)} mm to sink it");
         }
     }
 }

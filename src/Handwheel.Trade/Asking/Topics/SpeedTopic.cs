@@ -14,6 +14,7 @@ internal static class SpeedTopic
     internal static void Work(Question q, ReplyBuilder r)
     {
         var speed = q.InUnit("m/min", "ft/min");
+        var turns = q.InUnit("rpm");
         var teeth = q.InUnit("teeth");
         var cutter = Cutter(q);
         q.Has("hss", "high-speed", "cobalt");
@@ -32,6 +33,13 @@ internal static class SpeedTopic
         if (speed is { } v)
         {
             r.Add("spindle speed", Speeds.Rpm(v, diameter), "rpm", Speeds.Basis, $"1000 v / (pi D) = 1000 x {N(v, 2)} / (pi x {N(diameter)}) = {N(Speeds.Rpm(v, diameter), 1)}");
+            return;
+        }
+
+        if (turns is { } n)
+        {
+            var cutting = Speeds.CuttingSpeed(n, diameter);
+            r.Add("cutting speed", cutting, "m/min", Speeds.Basis, $"pi D n / 1000 = pi x {N(diameter)} x {N(n)} / 1000 = {N(cutting, 2)} m/min");
             return;
         }
 
@@ -100,7 +108,7 @@ internal static class SpeedTopic
             return q.Has("finish", "finishing", "fine") ? Operation.TurnFinish : Operation.TurnRough;
         }
 
-        q.Has("end", "mill", "endmill", "milling", "slot", "slotting", "face", "facemill", "flycutter", "fly", "ball", "cutter", "slotdrill", "nose");
+        q.Has("end", "mill", "endmill", "milling", "slot", "slotting", "face", "facemill", "flycutter", "fly", "ball", "cutter", "slotdrill", "nose", "rpm", "revs", "surface");
         return Operation.Mill;
     }
 

@@ -47,8 +47,6 @@ internal static class StripTopic
         {
             Given(r, thread, grade, metal, given, screwArea, nutArea, area);
         }
-
-        r.Caution("Strength figures are estimates: the screw maker's data, local codes and a licensed engineer come first for anything that lifts, holds pressure or carries people.");
     }
 
     private static Metal Default(ReplyBuilder r)

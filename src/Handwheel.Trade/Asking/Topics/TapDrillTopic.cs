@@ -76,8 +76,8 @@ internal static class TapDrillTopic
         try
         {
             var limits = thread.Limits(className);
-            r.Add($"least hole, {className}", limits.MinorMin * thread.Scale, "mm", metric ? MetricThread.LimitsBasis : UnifiedThread.LimitsBasis, "basic minor diameter of the nut, rounded as the standard does")
-                .Add($"greatest hole, {className}", limits.MinorMax * thread.Scale, "mm", metric ? MetricThread.LimitsBasis : UnifiedThread.LimitsBasis, "plus its minor diameter tolerance");
+            r.Add($"least hole, {className}", limits.MinorMin * thread.Scale, "mm", thread.LimitsBasis, "basic minor diameter of the nut, rounded as the standard does")
+                .Add($"greatest hole, {className}", limits.MinorMax * thread.Scale, "mm", thread.LimitsBasis, "plus its minor diameter tolerance");
         }
         catch (ArgumentException)
         {
@@ -91,8 +91,8 @@ internal static class TapDrillTopic
     private static void AddDrill(ReplyBuilder r, AskedThread thread, string name, DrillSize drill)
     {
         var percent = TapDrills.Percent(thread.MajorMm, thread.PitchMm, drill.DiameterMm);
-        r.Say(name, drill.Name, DrillTable.Basis)
-            .Add($"its diameter", drill.DiameterMm, "mm", DrillTable.Basis)
+        r.Say(name, drill.Name, DrillTable.BasisOf(drill))
+            .Add($"its diameter", drill.DiameterMm, "mm", DrillTable.BasisOf(drill))
             .Add($"its percent of thread", percent, "%", TapDrills.Basis, $"100 (D - d) / (1.299038 P) = 100 x ({r.L(thread.MajorMm)} - {r.L(drill.DiameterMm)}) / (1.299038 x {r.L(thread.PitchMm)}) = {N(percent, 1)} %");
     }
 

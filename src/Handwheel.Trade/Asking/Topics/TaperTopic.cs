@@ -35,7 +35,7 @@ internal static class TaperTopic
         }
         else
         {
-            (half, mean, length) = angle is { } included ? (Bounded(included) / 2, double.NaN, double.NaN) : FromDiameters(q, r);
+            (half, mean, length) = RatioOf(q, r) ?? (angle is { } included ? (Bounded(included) / 2, double.NaN, double.NaN) : FromDiameters(q, r));
             if (angle is not null)
             {
                 r.Add("half angle", half, "deg", Plain).Add("taper per foot", 24 * Math.Tan(half * Math.PI / 180), "in/ft", Plain, "24 tan(half angle)")
@@ -44,6 +44,32 @@ internal static class TaperTopic
         }
 
         Holding(r, half, mean, length, friction, pull);
+    }
+
+    // 1:20, or "1 in 20".
+    private static (double Half, double Mean, double Length)? RatioOf(Question q, ReplyBuilder r)
+    {
+        foreach (var token in q.Tokens.Where(t => !t.Used && !t.IsNumber))
+        {
+            var parts = token.Raw.Split(':');
+            if (parts.Length != 2 || parts[0] != "1" || !double.TryParse(parts[1], System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var ratio) || ratio is not (>= 0.1 and <= 10_000))
+            {
+                continue;
+            }
+
+            token.Used = true;
+            var half = Math.Atan(0.5 / ratio) * 180 / Math.PI;
+            r.Add("taper per foot", 12 / ratio, "in/ft", Plain, $"12 / {N(ratio)}").Add("half angle", half, "deg", Plain, $"atan(1 / (2 x {N(ratio)})) = {N(half, 4)} deg; set a top slide to this").Add("included angle", 2 * half, "deg", Plain);
+            if (q.Length() is { } bar)
+            {
+                r.Add("tailstock set over, for a bar of that length", bar / (2 * ratio), "mm", Plain, $"L / (2 x {N(ratio)}) = {r.L(bar)} / {N(2 * ratio)}, L the whole length between centres");
+            }
+
+            q.Has("long", "length", "setover", "tailstock", "set", "over", "bar");
+            return (half, double.NaN, double.NaN);
+        }
+
+        return null;
     }
 
     private static double Bounded(double included) =>
@@ -74,11 +100,11 @@ internal static class TaperTopic
         {
             if (double.IsNaN(detail.ValueIn))
             {
-                r.Say(detail.Name, detail.Text, TaperTable.DetailBasis);
+                r.Say(detail.Name, detail.Text, detail.Basis);
             }
             else
             {
-                r.Add(detail.Name, detail.ValueIn * 25.4, "mm", TaperTable.DetailBasis);
+                r.Add(detail.Name, detail.ValueIn * 25.4, "mm", detail.Basis);
             }
         }
     }

@@ -84,12 +84,13 @@ internal static class ThreadTopic
         }
 
         var s = thread.Scale;
-        var basis = thread.Metric is null ? UnifiedThread.LimitsBasis : MetricThread.LimitsBasis;
+        var basis = thread.LimitsBasis;
         r.Add($"allowance, {name}", limits.Allowance * s, "mm", basis, Allowance(thread, limits));
         if (limits.External)
         {
             r.Add($"major max, {name}", limits.MajorMax * s, "mm", basis, $"basic - allowance = {r.L(limits.MajorMax * s)}")
-                .Add($"major min, {name}", limits.MajorMin * s, "mm", basis, $"max - {r.L((limits.MajorMax - limits.MajorMin) * s)}");
+                .Add($"major min, {name}", limits.MajorMin * s, "mm", basis, $"max - {r.L((limits.MajorMax - limits.MajorMin) * s)}")
+                .Add($"minor max, {name}", limits.MinorMax * s, "mm", basis, thread.Metric is null ? "D - 1.190785 P - allowance (UNR, for reference)" : "d - 1.082532 P - allowance (flat root, for reference)");
         }
         else
         {

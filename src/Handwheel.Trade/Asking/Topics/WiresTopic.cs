@@ -118,7 +118,7 @@ internal static class WiresTopic
             foreach (var (word, pitchDiameter) in new[] { ("greatest", limits.PitchMax), ("least", limits.PitchMin) })
             {
                 var over = ThreadWires.Over(pitchDiameter * thread.Scale, thread.PitchMm, wire);
-                r.Add($"{word} over wires, {name}", over, "mm", thread.Metric is null ? UnifiedThread.LimitsBasis : MetricThread.LimitsBasis,
+                r.Add($"{word} over wires, {name}", over, "mm", thread.LimitsBasis,
                     $"pitch diameter {r.L(pitchDiameter * thread.Scale)}: over wires {r.L(over)}");
             }
         }
