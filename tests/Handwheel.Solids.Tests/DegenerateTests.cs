@@ -170,6 +170,23 @@ public sealed class DegenerateTests
     }
 
     [Fact]
+    public void A_round_nosed_tooth_leaves_a_rounded_groove()
+    {
+        // A tooth from radius 4 to 8 with a nose of radius 1.5: flat between 5.5 and 6.5, rounded on both sides.
+        var fly = CutterShape.FlyCutter(16, 8, 6, 6, 10, noseRadius: 1.5);
+        var piece = new Workpiece(Bar).After(new SweptCut(fly, CutterPath.At(new(0, 0, -3))));
+        Assert.Equal(-3, piece.Sound(Line3.AlongZ(6, 0))[^1].To, 1e-12);
+        foreach (var (x, aside) in (ReadOnlySpan<(double, double)>)[(7.5, 1.0), (4.5, 1.0), (4.2, 1.3)])
+        {
+            Assert.Equal(-3 + 1.5 - Math.Sqrt((1.5 * 1.5) - (aside * aside)), piece.Sound(Line3.AlongZ(x, 0))[^1].To, 1e-12);
+        }
+
+        Assert.Equal([(-20.0, -8.0), (-4.0, 4.0), (8.0, 20.0)], Ends(piece.Sound(Line3.AlongX(0, -1.5))));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CutterShape.FlyCutter(16, 12, 6, 6, 10, noseRadius: 1.5));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ProfilePiece.Straight(0, 2, 1, 2).HollowRound(1, 0.5, 1.2, bulges: true));
+    }
+
+    [Fact]
     public void A_line_grazing_a_hollow_round_of_an_outline_is_judged_beside_the_touch()
     {
         // A broach whose upper side is hollowed by a round of radius 5 about (0, 6): the line Y 1 grazes it at X 0, the middle of its way through.

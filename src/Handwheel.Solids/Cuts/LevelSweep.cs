@@ -61,10 +61,7 @@ internal static class LevelSweep
             return;
         }
 
-        // Inner radius at most the greatest distance: a linear rule in z.
-        var far = path.GreatestDistance(at);
-        var k = (s.Inner1 - s.Inner0) / (s.Z1 - s.Z0);
-        var cut = ray.Clip(s.Inner0 + (k * (ray.P.Z - s.Z0)), k * ray.U.Z, double.NegativeInfinity, far);
+        var cut = BeyondInner(s, path.GreatestDistance(at), ray);
         if (cut.IsEmpty)
         {
             into.Clip(start, 1, 0, 0, 0);
@@ -73,6 +70,32 @@ internal static class LevelSweep
         {
             into.Clip(start, cut.Lo, cut.Hi, s.Face + 3, s.Face + 3);
         }
+    }
+
+    // The part of an upright line at which the inner radius is at most a distance: a linear rule in z, or one end of an arc.
+    private static Ray BeyondInner(Slab s, double far, in Ray ray)
+    {
+        if (!s.InnerIsArc)
+        {
+            var k = (s.Inner1 - s.Inner0) / (s.Z1 - s.Z0);
+            return ray.Clip(s.Inner0 + (k * (ray.P.Z - s.Z0)), k * ray.U.Z, double.NegativeInfinity, far);
+        }
+
+        double z0 = s.Z0, z1 = s.Z1;
+        if (far < Math.Min(s.Inner0, s.Inner1))
+        {
+            return ray with { Lo = 1, Hi = 0 };
+        }
+
+        if (far < Math.Max(s.Inner0, s.Inner1))
+        {
+            var e = far - s.InnerCentreRadius;
+            var h = Math.Sqrt(Math.Max(0, (s.InnerArcRadius - e) * (s.InnerArcRadius + e)));
+            var z = (z0 + z1) / 2 < s.InnerCentreZ ? s.InnerCentreZ - h : s.InnerCentreZ + h;
+            (z0, z1) = s.Inner1 > s.Inner0 ? (z0, z) : (z, z1);
+        }
+
+        return ray.Clip(ray.P.Z, ray.U.Z, z0, z1);
     }
 
     // The heights of a layer at which its radius exceeds a distance.
@@ -191,7 +214,25 @@ internal static class LevelSweep
 
         if (s.IsHollow)
         {
-            Cone(s.InnerAt(0), (s.Inner1 - s.Inner0) / (s.Z1 - s.Z0), ray, s.Face + 3, ref into);
+            Inner(s, 0, ray, ref into);
+        }
+    }
+
+    // Where the greatest distance is the inner radius: the inner side standing at a place, or about an arc's axis, the path's radius less.
+    private static void Inner(Slab s, double less, in Ray ray, ref Breaks into)
+    {
+        if (ray.U.Z == 0)
+        {
+            Circle(s.InnerAt(ray.P.Z) - less, ray, s.Face + 3, ref into);
+        }
+        else if (s.InnerIsArc)
+        {
+            var p = ray.P with { Z = ray.P.Z - s.InnerCentreZ };
+            Quartic.Torus(p, ray.U, Math.Abs(s.InnerCentreRadius - less), s.InnerArcRadius, s.Face + 3, ref into);
+        }
+        else
+        {
+            Cone(s.InnerAt(0) - less, (s.Inner1 - s.Inner0) / (s.Z1 - s.Z0), ray, s.Face + 3, ref into);
         }
     }
 
@@ -223,8 +264,7 @@ internal static class LevelSweep
 
         if (s.IsHollow)
         {
-            var k = (s.Inner1 - s.Inner0) / (s.Z1 - s.Z0);
-            Cone(s.InnerAt(0) - path, k, ray, s.Face + 3, ref into);
+            Inner(s, path, ray, ref into);
         }
     }
 

@@ -27,8 +27,22 @@ internal static class SlabDistance
             return d;
         }
 
+        return Math.Max(d, Hole(s, far, z));
+    }
+
+    // How far within the hole, at most.
+    private static double Hole(Slab s, double far, double z)
+    {
+        if (s.InnerIsArc)
+        {
+            double e = far - s.InnerCentreRadius, h = z - s.InnerCentreZ;
+            var aside = s.InnerBulges ? Math.Max(0, e) : Math.Min(0, e);
+            var away = Math.Sqrt((aside * aside) + (h * h));
+            return s.InnerBulges ? s.InnerArcRadius - away : away - s.InnerArcRadius;
+        }
+
         var k = (s.Inner1 - s.Inner0) / (s.Z1 - s.Z0);
-        return Math.Max(d, (s.Inner0 + (k * (z - s.Z0)) - far) / Math.Sqrt(1 + (k * k)));
+        return (s.Inner0 + (k * (z - s.Z0)) - far) / Math.Sqrt(1 + (k * k));
     }
 
     private static double Side(Slab s, double rho, double z)

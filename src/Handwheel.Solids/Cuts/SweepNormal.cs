@@ -53,7 +53,7 @@ internal static class SweepNormal
             far = path.Centre - (v * (path.Radius / v.Length));
         }
 
-        return -Flank(p - far, (s.Inner1 - s.Inner0) / (s.Z1 - s.Z0));
+        return -Flank(p - far, s.InnerSlopeAt(z));
     }
 
     private static Vector3 Flank(Point2 away, double slope)
@@ -83,7 +83,7 @@ internal static class SweepNormal
 
         var z = Math.Clamp(g.Z, s.Z0, s.Z1);
         return kind == 3
-            ? -Flank(new Point2(g.X, g.Y), (s.Inner1 - s.Inner0) / (s.Z1 - s.Z0))
+            ? -Flank(new Point2(g.X, g.Y), s.InnerSlopeAt(z))
             : Flank(new Point2(g.X, g.Y), s.SlopeAt(z));
     }
 

@@ -10,8 +10,8 @@ namespace Handwheel.Solids.Cuts;
 /// </summary>
 /// <remarks>
 /// Closed form for straight profiles and balls on straight paths of any direction and for every line; bracketed roots, to 1e-9 mm, where a line crosses a
-/// torus obliquely (a ball or rounded corner on an arc, a standing rounded corner) and for a rounded corner on a slant; a profile that curves inwards, on a
-/// slant, is cut in chords and <see cref="ChordBound"/> says how far they may be off.
+/// torus obliquely (a ball or rounded corner on an arc, a standing rounded corner) and for a rounded corner on a slant; a profile that curves inwards, or a ring with
+/// a rounded side, on a slant, is cut in chords and <see cref="ChordBound"/> says how far they may be off.
 /// </remarks>
 public sealed class SweptCut : Solid
 {
@@ -37,7 +37,8 @@ public sealed class SweptCut : Solid
         toPart = cutFrameToPart ?? Pose.Identity;
         toCut = toPart.Inverse();
         slabs = whole ? cutter.Whole : cutter.Cutting;
-        if (!path.IsLevel && (path.From.X != path.To.X || path.From.Y != path.To.Y) && Array.Exists(slabs, s => s is { IsTorus: true, Bulges: false }))
+        var aside = path.From.X != path.To.X || path.From.Y != path.To.Y;
+        if (!path.IsLevel && Array.Exists(slabs, s => s.WantsChords && (aside || s.IsHollow)))
         {
             slabs = [.. slabs.SelectMany(s => s.InChords(ChordError))];
             ChordBound = ChordError;

@@ -66,11 +66,11 @@ public sealed partial class CutterShape
     /// <param name="tooth">Height of the cutting tooth, mm.</param>
     /// <param name="stickOut">How far the bar stands out, mm.</param>
     /// <param name="innerDiameter">Diameter inside which the turning tooth leaves metal standing, mm; 0 when it cuts to the bar's axis.</param>
+    /// <param name="noseRadius">Radius of the tooth's nose, mm; 0 for sharp corners.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is outside its range.</exception>
-    public static CutterShape BoringBar(double diameter, double barDiameter, double tooth, double stickOut, double innerDiameter = 0) =>
-        Of(
-            Shanked([Edge(0, diameter / 2, tooth, diameter / 2).Hollow(innerDiameter / 2, innerDiameter / 2)], barDiameter, stickOut, CutterPart.Neck),
-            cutsToCentre: false);
+    public static CutterShape BoringBar(
+        double diameter, double barDiameter, double tooth, double stickOut, double innerDiameter = 0, double noseRadius = 0) =>
+        Of(Shanked(Tooth(diameter, innerDiameter, tooth, noseRadius), barDiameter, stickOut, CutterPart.Neck), cutsToCentre: false);
 
     /// <summary>A cup wheel: a ring.</summary>
     /// <param name="diameter">Outer diameter, mm.</param>
@@ -90,10 +90,36 @@ public sealed partial class CutterShape
     /// <param name="toothBelow">How far the tooth stands below the body, mm.</param>
     /// <param name="bodyDiameter">Body diameter, mm.</param>
     /// <param name="bodyHeight">Body height, mm.</param>
+    /// <param name="noseRadius">Radius of the tooth's nose, mm; 0 for sharp corners.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is outside its range.</exception>
-    public static CutterShape FlyCutter(double diameter, double innerDiameter, double toothBelow, double bodyDiameter, double bodyHeight)
+    public static CutterShape FlyCutter(
+        double diameter, double innerDiameter, double toothBelow, double bodyDiameter, double bodyHeight, double noseRadius = 0) =>
+        Of(
+            Shanked(Tooth(diameter, innerDiameter, toothBelow, noseRadius), bodyDiameter, toothBelow + bodyHeight, CutterPart.Chuck),
+            cutsToCentre: false);
+
+    // The ring a single tooth sweeps; its nose rounded on both sides, or on the outer one alone where it cuts to the axis.
+    private static List<ProfilePiece> Tooth(double diameter, double innerDiameter, double height, double nose)
     {
-        List<ProfilePiece> run = [Edge(0, diameter / 2, toothBelow, diameter / 2).Hollow(innerDiameter / 2, innerDiameter / 2)];
-        return Of(Shanked(run, bodyDiameter, toothBelow + bodyHeight, CutterPart.Chuck), cutsToCentre: false);
+        double r = diameter / 2, inner = innerDiameter / 2;
+        Demand.NotNegative(nose);
+        if (nose == 0)
+        {
+            return [Edge(0, r, height, r).Hollow(inner, inner)];
+        }
+
+        if (nose > height || (inner > 0 ? 2 * nose > r - inner : nose > r))
+        {
+            throw new ArgumentOutOfRangeException(nameof(nose), nose, "A nose radius is at most the tooth's height and half its width.");
+        }
+
+        var tip = ProfilePiece.Round(r - nose, nose, nose, 0, nose);
+        List<ProfilePiece> run = [inner > 0 ? tip.HollowRound(inner + nose, nose, nose, bulges: false) : tip];
+        if (height > nose)
+        {
+            run.Add(Edge(nose, r, height, r).Hollow(inner, inner));
+        }
+
+        return run;
     }
 }

@@ -103,9 +103,7 @@ public sealed partial class CutterShape
     {
         Demand.Finite(by);
         return Of(
-            [.. pieces.Select(p => !p.Cuts ? p : p.IsArc
-                ? ProfilePiece.Round(p.CentreRadius + by, p.CentreZ, p.ArcRadius, p.Z0, p.Z1, p.Bulges, p.Part)
-                : ProfilePiece.Straight(p.Z0, p.Radius0 + by, p.Z1, p.Radius1 + by, p.Part).Hollow(p.Inner0, p.Inner1))],
+            [.. pieces.Select(p => p.Cuts ? p.Grown(by) : p)],
             CutsToCentre);
     }
 

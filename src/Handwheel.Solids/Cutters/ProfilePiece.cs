@@ -39,6 +39,18 @@ public sealed record ProfilePiece
     /// <summary>Inner radius at the upper end of a hollow piece, mm; 0 when solid.</summary>
     public double Inner1 { get; private init; }
 
+    /// <summary>Radius of a circular inner side, mm; 0 for a straight one.</summary>
+    public double InnerArcRadius { get; private init; }
+
+    /// <summary>Distance of a circular inner side's centre from the cutter's axis, mm.</summary>
+    public double InnerCentreRadius { get; private init; }
+
+    /// <summary>Height of a circular inner side's centre, mm.</summary>
+    public double InnerCentreZ { get; private init; }
+
+    /// <summary>Whether a circular inner side lies beyond its centre (a hole rounded out) rather than between axis and centre (a tooth's rounded nose).</summary>
+    public bool InnerBulges { get; private init; }
+
     /// <summary>What the piece is part of.</summary>
     public CutterPart Part { get; private init; }
 
@@ -49,7 +61,7 @@ public sealed record ProfilePiece
     public bool IsArc => ArcRadius > 0;
 
     /// <summary>Whether the piece is hollow.</summary>
-    public bool IsHollow => Inner0 > 0 || Inner1 > 0;
+    public bool IsHollow => Inner0 > 0 || Inner1 > 0 || InnerArcRadius > 0;
 
     /// <summary>A straight piece: cylinder or cone.</summary>
     /// <param name="z0">Lower end, mm.</param>
@@ -122,7 +134,38 @@ public sealed record ProfilePiece
             throw new ArgumentOutOfRangeException(nameof(inner1), inner1, "A hole is not wider than the piece round it.");
         }
 
-        return this with { Inner0 = inner0, Inner1 = inner1 };
+        return this with { Inner0 = inner0, Inner1 = inner1, InnerArcRadius = 0 };
+    }
+
+    /// <summary>The same piece with a hole along the axis whose side is circular, the arc's centre given in the plane of the profile.</summary>
+    /// <param name="centreRadius">Distance of the centre from the axis, mm, not below 0.</param>
+    /// <param name="centreZ">Height of the centre, mm.</param>
+    /// <param name="arcRadius">Radius of the arc, mm.</param>
+    /// <param name="bulges">True when the side lies beyond the centre (a hole rounded out), false when between the axis and the centre (a rounded nose).</param>
+    /// <exception cref="ArgumentOutOfRangeException">The ends of the piece lie beyond the arc, the arc reaches past the axis, or the hole is wider than the piece.</exception>
+    public ProfilePiece HollowRound(double centreRadius, double centreZ, double arcRadius, bool bulges)
+    {
+        const int samples = 64;
+        var arc = Round(centreRadius, centreZ, arcRadius, Z0, Z1, bulges);
+        var piece = this with
+        {
+            Inner0 = arc.Radius0,
+            Inner1 = arc.Radius1,
+            InnerArcRadius = arcRadius,
+            InnerCentreRadius = centreRadius,
+            InnerCentreZ = centreZ,
+            InnerBulges = bulges,
+        };
+        for (var i = 0; i <= samples; i++)
+        {
+            var z = Z0 + ((Z1 - Z0) * i / samples);
+            if (piece.InnerAt(z) > RadiusAt(z) + 1e-9)
+            {
+                throw new ArgumentOutOfRangeException(nameof(arcRadius), arcRadius, "A hole is not wider than the piece round it.");
+            }
+        }
+
+        return piece;
     }
 
     /// <summary>The same piece higher up.</summary>
@@ -131,7 +174,15 @@ public sealed record ProfilePiece
     public ProfilePiece Raised(double by)
     {
         Demand.Finite(by);
-        return this with { Z0 = Z0 + by, Z1 = Z1 + by, CentreZ = CentreZ + by };
+        return this with { Z0 = Z0 + by, Z1 = Z1 + by, CentreZ = CentreZ + by, InnerCentreZ = InnerCentreZ + by };
+    }
+
+    // Every outer radius changed alike, the hole kept.
+    internal ProfilePiece Grown(double by)
+    {
+        var outer = IsArc ? Round(CentreRadius + by, CentreZ, ArcRadius, Z0, Z1, Bulges, Part) : Straight(Z0, Radius0 + by, Z1, Radius1 + by, Part);
+        return !IsHollow ? outer
+            : InnerArcRadius > 0 ? outer.HollowRound(InnerCentreRadius, InnerCentreZ, InnerArcRadius, InnerBulges) : outer.Hollow(Inner0, Inner1);
     }
 
     internal ProfilePiece StartingAt(double z0) => this with { Z0 = z0 };
@@ -152,5 +203,15 @@ public sealed record ProfilePiece
 
     /// <summary>Inner radius at a height within the piece, mm; 0 when solid.</summary>
     /// <param name="z">Height, mm.</param>
-    public double InnerAt(double z) => Inner0 + ((Inner1 - Inner0) * ((z - Z0) / (Z1 - Z0)));
+    public double InnerAt(double z)
+    {
+        if (InnerArcRadius == 0)
+        {
+            return Inner0 + ((Inner1 - Inner0) * ((z - Z0) / (Z1 - Z0)));
+        }
+
+        var h = z - InnerCentreZ;
+        var x = Math.Sqrt(Math.Max(0, (InnerArcRadius - h) * (InnerArcRadius + h)));
+        return InnerBulges ? InnerCentreRadius + x : InnerCentreRadius - x;
+    }
 }

@@ -33,10 +33,21 @@ internal sealed class Slab
 
     internal double Inner1 { get; init; }
 
+    // A circular inner side; its radius 0 when straight.
+    internal double InnerArcRadius { get; init; }
+
+    internal double InnerCentreRadius { get; init; }
+
+    internal double InnerCentreZ { get; init; }
+
+    internal bool InnerBulges { get; init; }
+
+    internal bool InnerIsArc => InnerArcRadius > 0;
+
     // Faces of the slab: Face outer side, +1 bottom, +2 top, +3 inner side.
     internal int Face { get; init; }
 
-    internal bool IsHollow => Inner0 > 0 || Inner1 > 0;
+    internal bool IsHollow => Inner0 > 0 || Inner1 > 0 || InnerIsArc;
 
     internal bool IsConvex => !IsHollow && (!IsTorus || Bulges);
 
@@ -54,7 +65,30 @@ internal sealed class Slab
         return R0 == R1 ? R0 : R0 + ((R1 - R0) * ((z - Z0) / (Z1 - Z0)));
     }
 
-    internal double InnerAt(double z) => Inner0 == Inner1 ? Inner0 : Inner0 + ((Inner1 - Inner0) * ((z - Z0) / (Z1 - Z0)));
+    internal double InnerAt(double z)
+    {
+        if (InnerIsArc)
+        {
+            var h = z - InnerCentreZ;
+            var x = Math.Sqrt(Math.Max(0, (InnerArcRadius - h) * (InnerArcRadius + h)));
+            return InnerBulges ? InnerCentreRadius + x : InnerCentreRadius - x;
+        }
+
+        return Inner0 == Inner1 ? Inner0 : Inner0 + ((Inner1 - Inner0) * ((z - Z0) / (Z1 - Z0)));
+    }
+
+    // The slope of the inner radius over height; infinite at a pole.
+    internal double InnerSlopeAt(double z)
+    {
+        if (InnerIsArc)
+        {
+            var h = z - InnerCentreZ;
+            var x = Math.Sqrt(Math.Max(0, (InnerArcRadius - h) * (InnerArcRadius + h)));
+            return (InnerBulges ? -h : h) / x;
+        }
+
+        return (Inner1 - Inner0) / (Z1 - Z0);
+    }
 
     // dr/dz at a height; infinite at a pole.
     internal double SlopeAt(double z)
@@ -69,24 +103,66 @@ internal sealed class Slab
         return (R1 - R0) / (Z1 - Z0);
     }
 
-    // An inward arc as frusta that stay within a distance of it: the sagitta of a chord over angle a is R (1 - cos(a/2)).
+    // Whether a slanted path has no exact form for the layer: an inward arc, or a ring with a rounded side.
+    internal bool WantsChords => IsHollow ? IsTorus || InnerIsArc : IsTorus && !Bulges;
+
+    // The layer's arcs as frusta that stay within a distance of it: the sagitta of a chord over angle a is R (1 - cos(a/2)).
     internal IEnumerable<Slab> InChords(double error)
     {
-        if (!IsTorus || Bulges)
+        if (!WantsChords)
         {
             yield return this;
             yield break;
         }
 
-        double a0 = Math.Asin(Math.Clamp((Z0 - CentreZ) / ArcRadius, -1, 1)), a1 = Math.Asin(Math.Clamp((Z1 - CentreZ) / ArcRadius, -1, 1));
-        var step = 2 * Math.Acos(1 - (Math.Min(error, ArcRadius) / ArcRadius));
-        var n = (int)Math.Clamp(Math.Ceiling((a1 - a0) / step), 1, 100_000);
-        for (var i = 0; i < n; i++)
+        var heights = new SortedSet<double> { Z0, Z1 };
+        if (IsTorus)
         {
-            double low = i == 0 ? Z0 : CentreZ + (ArcRadius * Math.Sin(a0 + ((a1 - a0) * i / n)));
-            double high = i == n - 1 ? Z1 : CentreZ + (ArcRadius * Math.Sin(a0 + ((a1 - a0) * (i + 1) / n)));
+            Divide(CentreZ, ArcRadius, error, heights);
+        }
+
+        if (InnerIsArc)
+        {
+            Divide(InnerCentreZ, InnerArcRadius, error, heights);
+        }
+
+        var low = Z0;
+        foreach (var high in heights.Skip(1))
+        {
             double r0 = RadiusAt(low), r1 = RadiusAt(high), k = (r1 - r0) / (high - low), r = r0 - (k * low);
-            yield return new Slab { Z0 = low, Z1 = high, R0 = r0, R1 = r1, A = r * r, B = 2 * r * k, C = k * k, Face = Face };
+            var ball = C == -1;
+            yield return new Slab
+            {
+                Z0 = low,
+                Z1 = high,
+                R0 = r0,
+                R1 = r1,
+                A = ball ? A : r * r,
+                B = ball ? B : 2 * r * k,
+                C = ball ? C : k * k,
+                CentreZ = CentreZ,
+                ArcRadius = ball ? ArcRadius : 0,
+                Bulges = Bulges,
+                Inner0 = IsHollow ? InnerAt(low) : 0,
+                Inner1 = IsHollow ? InnerAt(high) : 0,
+                Face = Face,
+            };
+            low = high;
+        }
+    }
+
+    private void Divide(double centre, double radius, double error, SortedSet<double> into)
+    {
+        double a0 = Math.Asin(Math.Clamp((Z0 - centre) / radius, -1, 1)), a1 = Math.Asin(Math.Clamp((Z1 - centre) / radius, -1, 1));
+        var step = 2 * Math.Acos(1 - (Math.Min(error, radius) / radius));
+        var n = (int)Math.Clamp(Math.Ceiling((a1 - a0) / step), 1, 100_000);
+        for (var i = 1; i < n; i++)
+        {
+            var z = centre + (radius * Math.Sin(a0 + ((a1 - a0) * i / n)));
+            if (z > Z0 && z < Z1)
+            {
+                into.Add(z);
+            }
         }
     }
 
@@ -137,14 +213,17 @@ internal sealed class Slab
                 continue;
             }
 
-            if (p.IsArc && p.Z0 < p.CentreZ && p.CentreZ < p.Z1)
+            // Cut where an arc turns back, so that radii only grow or only shrink within a layer.
+            var low = p.Z0;
+            var outer = p.IsArc ? p.CentreZ : p.Z1;
+            var inner = p.InnerArcRadius > 0 ? p.InnerCentreZ : p.Z1;
+            foreach (var high in (ReadOnlySpan<double>)[Math.Min(outer, inner), Math.Max(outer, inner), p.Z1])
             {
-                slabs.Add(Of(p, p.Z0, p.CentreZ, i * 4));
-                slabs.Add(Of(p, p.CentreZ, p.Z1, i * 4));
-            }
-            else
-            {
-                slabs.Add(Of(p, p.Z0, p.Z1, i * 4));
+                if (high > low && high <= p.Z1)
+                {
+                    slabs.Add(Of(p, low, high, i * 4));
+                    low = high;
+                }
             }
         }
 
@@ -172,6 +251,10 @@ internal sealed class Slab
             Bulges = p.Bulges,
             Inner0 = p.IsHollow ? p.InnerAt(z0) : 0,
             Inner1 = p.IsHollow ? p.InnerAt(z1) : 0,
+            InnerArcRadius = p.InnerArcRadius,
+            InnerCentreRadius = p.InnerCentreRadius,
+            InnerCentreZ = p.InnerCentreZ,
+            InnerBulges = p.InnerBulges,
             Face = face,
         };
     }

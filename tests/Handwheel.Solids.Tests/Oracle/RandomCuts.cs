@@ -19,7 +19,7 @@ internal sealed class RandomCuts(int seed)
 
     public CutterShape Cutter()
     {
-        Kind = random.Next(11);
+        Kind = random.Next(14);
         var d = Between(1, 12);
         return Kind switch
         {
@@ -33,6 +33,9 @@ internal sealed class RandomCuts(int seed)
             7 => CutterShape.CupWheel(d, 0.7 * d, 3, 5),
             8 => CutterShape.Of([ProfilePiece.Round(1 + (0.5 * d), 0, 0.5 * d, 0, 0.5 * d, bulges: false), ProfilePiece.Straight(0.5 * d, 1 + (0.5 * d), d, 1 + (0.5 * d))]),
             9 => CutterShape.Of([ProfilePiece.Straight(0, 0.4 * d, 1, 0.5 * d).Hollow(0.1 * d, 0.3 * d), ProfilePiece.Straight(1, 0.5 * d, 4, 0.3 * d).Hollow(0.3 * d, 0.1 * d)], false),
+            10 => CutterShape.FlyCutter(d, 0.4 * d, 0.5 * d, 0.3 * d, 5, 0.1 * d),
+            11 => CutterShape.Of([ProfilePiece.Straight(0, 0.5 * d, 0.6 * d, 0.5 * d).HollowRound(0.05 * d, 0.2 * d, 0.42 * d, bulges: true)], false),
+            12 => CutterShape.Of([ProfilePiece.Round(0.3 * d, 0.2 * d, 0.2 * d, 0, 0.4 * d).HollowRound(0.2 * d, 0.2 * d, 0.2 * d, bulges: false), ProfilePiece.Straight(0.4 * d, 0.4 * d, 0.5 * d, 0.4 * d).Hollow(0.1 * d, 0.2 * d)], false),
             _ => CutterShape.Of([ProfilePiece.Round(0.3 * d, 0.2 * d, 0.2 * d, 0, 0.4 * d), ProfilePiece.Straight(0.4 * d, 0.2 * d, d, 0.4 * d)]),
         };
     }

@@ -50,6 +50,24 @@ internal sealed class SweepOracle(CutterShape cutter, CutterPath path)
         return p.Bulges ? (decimal)p.ArcRadius - off : off - (decimal)p.ArcRadius;
     }
 
+    // How far beyond the hole: along the arc's own normal where it is circular.
+    private static decimal Beyond(ProfilePiece p, decimal rho, decimal z)
+    {
+        if (p.InnerArcRadius == 0)
+        {
+            return rho - Inner(p, z);
+        }
+
+        decimal e = rho - (decimal)p.InnerCentreRadius, h = z - (decimal)p.InnerCentreZ, r = (decimal)p.InnerArcRadius;
+        if (p.InnerBulges ? e < 0 : e > 0)
+        {
+            var x = Exact.Sqrt((r * r) - (h * h));
+            return e + (p.InnerBulges ? -x : x);
+        }
+
+        return p.InnerBulges ? Hypot(e, h) - r : r - Hypot(e, h);
+    }
+
     private static decimal Inner(ProfilePiece p, decimal z) =>
         (decimal)p.Inner0 + (((decimal)p.Inner1 - (decimal)p.Inner0) * (z - (decimal)p.Z0) / ((decimal)p.Z1 - (decimal)p.Z0));
 
@@ -65,7 +83,7 @@ internal sealed class SweepOracle(CutterShape cutter, CutterPath path)
         }
 
         var depth = Math.Min(Math.Min(z - (decimal)p.Z0, (decimal)p.Z1 - z), within);
-        return p.IsHollow ? Math.Min(depth, rho - Inner(p, zc)) : depth;
+        return p.IsHollow ? Math.Min(depth, Beyond(p, rho, zc)) : depth;
     }
 
     private decimal Level(ProfilePiece p, Point3 q)
@@ -74,7 +92,7 @@ internal sealed class SweepOracle(CutterShape cutter, CutterPath path)
         var (near, far) = Distances(q);
         var zc = Math.Clamp(z, (decimal)p.Z0, (decimal)p.Z1);
         var depth = Math.Min(Math.Min(z - (decimal)p.Z0, (decimal)p.Z1 - z), Within(p, near, zc));
-        return p.IsHollow ? Math.Min(depth, far - Inner(p, zc)) : depth;
+        return p.IsHollow ? Math.Min(depth, Beyond(p, far, zc)) : depth;
     }
 
     private (decimal Near, decimal Far) Distances(Point3 q)
@@ -122,8 +140,41 @@ internal sealed class SweepOracle(CutterShape cutter, CutterPath path)
         return turned <= Math.Abs(path.Sweep);
     }
 
-    // The least over the path, found by thirds where the depth is concave in the place of the path (solid pieces that do not curve inwards), else by a fine search.
+    // The greatest over the path: in doubles on a fine row and by thirds within its steps, to know where; then by thirds in decimals about each top that may be it.
     private decimal Slanted(ProfilePiece p, Point3 q)
+    {
+        const double about = 1e-5;
+        var parts = p.IsHollow || (p.IsArc && !p.Bulges) ? 400 : 8;
+        var row = Enumerable.Range(0, parts + 1).Select(i => Rough(p, q, (double)i / parts)).ToArray();
+        var rate = 5 * path.Length / parts;
+        var rowTop = row.Max();
+        var tops = new List<(double Share, double Depth)> { (0, row[0]), (1, row[^1]) };
+        for (var i = 0; i < parts; i++)
+        {
+            if (Math.Max(row[i], row[i + 1]) + rate >= rowTop)
+            {
+                double a = (double)i / parts, b = (double)(i + 1) / parts;
+                while (b - a > about / 10)
+                {
+                    double l = a + ((b - a) / 3), r = b - ((b - a) / 3);
+                    (a, b) = Rough(p, q, l) < Rough(p, q, r) ? (l, b) : (a, r);
+                }
+
+                tops.Add(((a + b) / 2, Rough(p, q, (a + b) / 2)));
+            }
+        }
+
+        var top = tops.Max(t => t.Depth);
+        return tops.Where(t => t.Depth >= top - (about * 5 * (1 + path.Length))).Max(t => Fine(p, q, (decimal)Math.Max(0, t.Share - about), (decimal)Math.Min(1, t.Share + about)));
+    }
+
+    private double Rough(ProfilePiece p, Point3 q, double share)
+    {
+        var g = q - path.At(share);
+        return RoughDepth.Inside(p, Math.Sqrt((g.X * g.X) + (g.Y * g.Y)), g.Z);
+    }
+
+    private decimal Fine(ProfilePiece p, Point3 q, decimal a, decimal b)
     {
         decimal At(decimal s)
         {
@@ -133,28 +184,14 @@ internal sealed class SweepOracle(CutterShape cutter, CutterPath path)
             return Inside(p, Hypot(x, y), z);
         }
 
-        var parts = p.IsHollow || (p.IsArc && !p.Bulges) ? 200 : 1;
-        var best = decimal.MinValue;
-        for (var i = 0; i < parts; i++)
+        var best = Math.Max(At(a), At(b));
+        for (var n = 0; n < 35; n++)
         {
-            decimal a = (decimal)i / parts, b = (decimal)(i + 1) / parts;
-            for (var n = 0; n < (parts > 1 ? 45 : 90); n++)
-            {
-                decimal l = a + ((b - a) / 3), r = b - ((b - a) / 3);
-                if (At(l) < At(r))
-                {
-                    a = l;
-                }
-                else
-                {
-                    b = r;
-                }
-            }
-
-            best = Math.Max(best, Math.Max(At((a + b) / 2), Math.Max(At((decimal)i / parts), At((decimal)(i + 1) / parts))));
+            decimal l = a + ((b - a) / 3), r = b - ((b - a) / 3);
+            (a, b) = At(l) < At(r) ? (l, b) : (a, r);
         }
 
-        return best;
+        return Math.Max(best, At((a + b) / 2));
     }
 
     private static decimal Hypot(decimal x, decimal y) => Exact.Sqrt((x * x) + (y * y));

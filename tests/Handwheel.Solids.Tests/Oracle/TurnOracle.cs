@@ -94,28 +94,7 @@ internal sealed class TurnOracle(CutterShape cutter, Point3 at, Point3 axis, dou
         var (sin, cos) = Math.SinCos(angle);
         double y = q.Y - axis.Y, z = q.Z - axis.Z, x = q.X - at.X - (turn == 0 ? 0 : feed * angle / turn);
         double by = (cos * y) + (sin * z) + axis.Y - at.Y, bz = (cos * z) - (sin * y) + axis.Z - at.Z;
-        double rho = Hypot(x, by), zc = Math.Clamp(bz, p.Z0, p.Z1), ends = Math.Min(bz - p.Z0, p.Z1 - bz);
-        var depth = Math.Min(ends, RoughWithin(p, rho, zc));
-        return p.IsHollow ? Math.Min(depth, rho - (p.Inner0 + ((p.Inner1 - p.Inner0) * (zc - p.Z0) / (p.Z1 - p.Z0)))) : depth;
-    }
-
-    private static double RoughWithin(ProfilePiece p, double rho, double z)
-    {
-        if (!p.IsArc)
-        {
-            var k = (p.Radius1 - p.Radius0) / (p.Z1 - p.Z0);
-            return (p.Radius0 + (k * (z - p.Z0)) - rho) / Math.Sqrt(1 + (k * k));
-        }
-
-        var h = z - p.CentreZ;
-        if (p.Bulges ? rho < p.CentreRadius : rho > p.CentreRadius)
-        {
-            var x = Math.Sqrt(Math.Max(0, (p.ArcRadius * p.ArcRadius) - (h * h)));
-            return (p.Bulges ? p.CentreRadius + x : p.CentreRadius - x) - rho;
-        }
-
-        var off = Hypot(rho - p.CentreRadius, h);
-        return p.Bulges ? p.ArcRadius - off : off - p.ArcRadius;
+        return RoughDepth.Inside(p, Hypot(x, by), bz, alongNormal: true);
     }
 
     private static double Hypot(double x, double y) => Math.Sqrt((x * x) + (y * y));
