@@ -49,14 +49,58 @@ internal static class Bench
         var undo = Best(30, _ => grid.Undo(), i => { if (!grid.CanUndo) { grid.Cut(lower[i % 3]); } });
         var worst = lower.Max(c => Best(10, _ => grid.Cut(c), _ => { if (grid.CanUndo) { grid.Undo(); } }));
         Console.WriteLine($"  next move: {edit:F2} ms at best, {worst:F2} ms for the slowest of three kinds; taken back in {undo:F2} ms");
-        Pieces pieces = null!;
-        var connected = Best(7, _ => pieces = Pieces.Of(grid));
-        Console.WriteLine($"  connected pieces from scratch: {connected:F2} ms, {pieces.Count} piece(s)");
+        Connected(grid, cuts, lower);
         var job = cuts.Aggregate(new Workpiece(SampleJob.Stock), (w, c) => w.After(c));
         if (peer)
         {
             Peer(moves, job, cut, grid);
         }
+    }
+
+    public static void Spin(int count, int times)
+    {
+        var cuts = SampleJob.Cuts(SampleJob.Moves(count));
+        var total = 0.0;
+        var best = double.PositiveInfinity;
+        for (var i = 0; i < times; i++)
+        {
+            var grid = new RayGrid(SampleJob.Stock, 512, threads: 1);
+            var clock = Stopwatch.StartNew();
+            grid.CutAll(cuts);
+            total += clock.Elapsed.TotalMilliseconds;
+            best = Math.Min(best, clock.Elapsed.TotalMilliseconds);
+        }
+
+        Console.WriteLine($"{count}: mean {total / times:F2} ms, best {best:F2} ms; {GC.CollectionCount(0)} {GC.CollectionCount(1)} {GC.CollectionCount(2)}");
+    }
+
+    // Pieces after the last step was edited: made anew each time, three kinds of it in turn.
+    private static void Connected(RayGrid grid, IReadOnlyList<ISolid> cuts, IReadOnlyList<ISolid> edits)
+    {
+        Pieces pieces = null!;
+        var after = new double[edits.Count];
+        for (var k = 0; k < edits.Count; k++)
+        {
+            _ = Pieces.Of(grid);
+            after[k] = Best(15, _ => pieces = Pieces.Of(grid), _ =>
+            {
+                if (grid.CanUndo)
+                {
+                    grid.Undo();
+                }
+
+                pieces = Pieces.Of(grid);
+                grid.Cut(edits[k]);
+            });
+        }
+
+        RayGrid bare = null!;
+        var scratch = Best(7, _ => pieces = Pieces.Of(bare), _ =>
+        {
+            bare = new RayGrid(SampleJob.Stock, 512, threads: 2);
+            bare.CutAll(cuts);
+        });
+        Console.WriteLine($"  connected pieces after an edit: {after.Min():F2} ms for the easiest, {after.Max():F2} ms for the hardest of three kinds; from scratch: {scratch:F2} ms, {pieces.Count} piece(s)");
     }
 
     /// <summary>Where the time goes, by kind of move.</summary>

@@ -38,3 +38,8 @@ if (what is "oracle")
 {
     Bench.Oracle(args.Length > 1 ? int.Parse(args[1]) : 1_000_000);
 }
+
+if (what is "spin")
+{
+    Bench.Spin(int.Parse(args[1], CultureInfo.InvariantCulture), int.Parse(args[2], CultureInfo.InvariantCulture));
+}

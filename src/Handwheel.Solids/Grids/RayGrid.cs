@@ -13,6 +13,7 @@ public sealed partial class RayGrid
     private readonly GridCutter cutter;
     private List<RayChange>[]? undo;
     private ISolid? lastCut;
+    private PieceCells? cells;
 
     /// <summary>A grid of given spacing over a solid.</summary>
     /// <param name="bare">The bare stock.</param>
@@ -81,6 +82,7 @@ public sealed partial class RayGrid
         Ys = other.Ys;
         Zs = other.Zs;
         cutter = new GridCutter(this, other.cutter);
+        cells = other.cells?.Copy(this);
     }
 
     /// <summary>The box looked at.</summary>
@@ -97,6 +99,9 @@ public sealed partial class RayGrid
 
     /// <summary>Whether the last cut can be taken back.</summary>
     public bool CanUndo => undo is not null;
+
+    // Counts the changes.
+    internal int Version { get; private set; }
 
     internal double[] Xs { get; }
 
@@ -124,6 +129,8 @@ public sealed partial class RayGrid
     public void Cut(ISolid cut)
     {
         undo = cutter.Cut(GridCut.Of(Solid.From(cut)));
+        cells?.Mark(undo);
+        Version++;
         lastCut = cut;
     }
 
@@ -134,6 +141,8 @@ public sealed partial class RayGrid
     {
         ArgumentNullException.ThrowIfNull(cuts);
         cutter.CutAll(cuts);
+        cells?.MarkAll();
+        Version++;
         undo = null;
         lastCut = null;
     }
@@ -142,7 +151,14 @@ public sealed partial class RayGrid
     /// <exception cref="InvalidOperationException">There is no last cut to take back.</exception>
     public void Undo()
     {
-        cutter.Restore(undo ?? throw new InvalidOperationException("No cut to take back."));
+        if (undo is null)
+        {
+            throw new InvalidOperationException("No cut to take back.");
+        }
+
+        cells?.Mark(undo);
+        cutter.Restore(undo);
+        Version++;
         undo = null;
     }
 
@@ -191,6 +207,14 @@ public sealed partial class RayGrid
 
         writer.Flush();
         return stream.ToArray();
+    }
+
+    // The cells of pieces as the metal is now.
+    internal PieceCells CellsNow()
+    {
+        cells ??= new(this);
+        cells.Update(cutter.Threads);
+        return cells;
     }
 
     internal static int Nearest(double[] places, double at) =>

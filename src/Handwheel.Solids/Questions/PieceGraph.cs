@@ -3,10 +3,12 @@ using Handwheel.Solids.Grids;
 
 namespace Handwheel.Solids.Questions;
 
-// Pieces over the intervals along X, as runs: neighbouring intervals of one row that a ray along Y joins carry one label at once, and a small
-// union-find joins labels. With a bridge above 0, gaps up to it along any ray count as metal.
+// Pieces of metal with the gaps up to a bridge filled: neighbouring intervals along X, or with up to four empty lines between, are one when no more than the bridge
+// parts them. What is apart here is apart for certain.
 internal sealed class PieceGraph
 {
+    // A neighbour may lie behind some empty lines.
+    private const int Reach = 5;
     private readonly RayGrid grid;
     private readonly RaySet x;
     private readonly double bridge;
@@ -37,15 +39,6 @@ internal sealed class PieceGraph
         }
     }
 
-    internal int Count => label.Length;
-
-    internal int Labels => labels;
-
-    // With bridging, a neighbour may lie behind some empty lines.
-    private int Reach => bridge > 0 ? 5 : 1;
-
-    internal int LabelOf(int node) => label[node];
-
     internal int Root(int of)
     {
         while (parent[of] != of)
@@ -55,30 +48,6 @@ internal sealed class PieceGraph
         }
 
         return of;
-    }
-
-    // Per label, which lies in one row: volume in lengths, bounds, and the middle of its longest interval.
-    internal void Measure(double[] length, Box3[] box, double[] longest, Point3[] inside)
-    {
-        for (var ray = 0; ray < x.Lo.Length; ray++)
-        {
-            double y = grid.Ys[ray % x.Columns], z = grid.Zs[ray / x.Columns];
-            for (var node = first[ray]; node < first[ray + 1]; node++)
-            {
-                var (lo, hi) = x.IntervalOf(ray, node - first[ray]);
-                var of = label[node];
-                length[of] += hi - lo;
-                ref var bounds = ref box[of];
-                bounds = new(
-                    new(Math.Min(bounds.Min.X, lo), Math.Min(bounds.Min.Y, y), z),
-                    new(Math.Max(bounds.Max.X, hi), Math.Max(bounds.Max.Y, y), z));
-                if (hi - lo > longest[of])
-                {
-                    longest[of] = hi - lo;
-                    inside[of] = new((lo + hi) / 2, y, z);
-                }
-            }
-        }
     }
 
     // The label of the nearest lattice line, or a neighbour of it, that holds the place's X; -1 for none.
@@ -109,18 +78,12 @@ internal sealed class PieceGraph
         return best;
     }
 
-    // Labels of one row: each interval takes its left neighbour's where a ray along Y joins the two.
+    // Labels of one row: each interval takes that of a neighbour on a line before it.
     private void LabelRow(int k)
     {
         for (var j = 0; j < x.Columns; j++)
         {
             var ray = (k * x.Columns) + j;
-            if (j > 0 && bridge == 0 && AreSingle(ray - 1, ray))
-            {
-                LabelSingle(ray, j, k);
-                continue;
-            }
-
             for (var node = first[ray]; node < first[ray + 1]; node++)
             {
                 label[node] = -1;
@@ -128,7 +91,7 @@ internal sealed class PieceGraph
 
             for (var back = 1; back <= Reach && back <= j; back++)
             {
-                Neighbours(ray - back, ray, j - back, j, k, k, inRow: true);
+                Neighbours(ray - back, ray, inRow: true);
             }
 
             for (var node = first[ray]; node < first[ray + 1]; node++)
@@ -138,7 +101,7 @@ internal sealed class PieceGraph
                     label[node] = NewLabel();
                 }
 
-                if (bridge > 0 && node > first[ray] && x.IntervalOf(ray, node - first[ray]).Lo - x.IntervalOf(ray, node - first[ray] - 1).Hi <= bridge)
+                if (node > first[ray] && x.IntervalOf(ray, node - first[ray]).Lo - x.IntervalOf(ray, node - first[ray] - 1).Hi <= bridge)
                 {
                     Union(label[node], label[node - 1]);
                 }
@@ -147,15 +110,6 @@ internal sealed class PieceGraph
     }
 
     private bool AreSingle(int rayA, int rayB) => first[rayA] + 1 == first[rayA + 1] && first[rayB] + 1 == first[rayB + 1];
-
-    // One interval each, the usual case.
-    private void LabelSingle(int ray, int j, int k)
-    {
-        double lo = Math.Max(x.Lo[ray], x.Lo[ray - 1]), hi = Math.Min(x.Hi[ray], x.Hi[ray - 1]);
-        int left = first[ray - 1], node = first[ray];
-        label[node] = -1;
-        label[node] = lo <= hi && Joined(left, node, lo, hi, j - 1, j, k, k) ? label[left] : NewLabel();
-    }
 
     private void JoinRows(int from, int to)
     {
@@ -166,13 +120,13 @@ internal sealed class PieceGraph
             int a = first[rayA], b = first[rayB];
             if (!AreSingle(rayA, rayB))
             {
-                Neighbours(rayA, rayB, j, j, from, to, inRow: false);
+                Neighbours(rayA, rayB, inRow: false);
             }
             else if (label[a] != lastA || label[b] != lastB)
             {
                 // One interval each, the usual case; what two runs have once agreed on is not asked again.
                 double lo = Math.Max(x.Lo[rayA], x.Lo[rayB]), hi = Math.Min(x.Hi[rayA], x.Hi[rayB]);
-                if (lo <= hi + bridge && Joined(a, b, lo, hi, j, j, from, to))
+                if (lo <= hi + bridge)
                 {
                     Union(label[a], label[b]);
                     (lastA, lastB) = (label[a], label[b]);
@@ -181,7 +135,7 @@ internal sealed class PieceGraph
         }
     }
 
-    private void Neighbours(int rayA, int rayB, int ja, int jb, int ka, int kb, bool inRow)
+    private void Neighbours(int rayA, int rayB, bool inRow)
     {
         int a = first[rayA], b = first[rayB], endA = first[rayA + 1], endB = first[rayB + 1];
         while (a < endA && b < endB)
@@ -189,7 +143,7 @@ internal sealed class PieceGraph
             var (alo, ahi) = x.IntervalOf(rayA, a - first[rayA]);
             var (blo, bhi) = x.IntervalOf(rayB, b - first[rayB]);
             double lo = Math.Max(alo, blo), hi = Math.Min(ahi, bhi);
-            if (lo <= hi + bridge && !(label[b] >= 0 && label[a] == label[b]) && Joined(a, b, lo, hi, ja, jb, ka, kb))
+            if (lo <= hi + bridge && label[a] != label[b])
             {
                 if (inRow && label[b] < 0)
                 {
@@ -210,56 +164,6 @@ internal sealed class PieceGraph
                 b++;
             }
         }
-    }
-
-    // Two intervals side by side from lo to hi: joined when a crossing ray is metal between them, tried from the middle outwards.
-    private bool Joined(int a, int b, double lo, double hi, int ja, int jb, int ka, int kb)
-    {
-        if (bridge > 0)
-        {
-            return true;
-        }
-
-        if (label[b] >= 0 && Root(label[a]) == Root(label[b]))
-        {
-            return false;
-        }
-
-        var xs = grid.Xs;
-        var step = RayGrid.Step(xs);
-        int i0 = Math.Max(0, (int)Math.Ceiling((lo - xs[0]) / step)), i1 = Math.Min(xs.Length - 1, (int)Math.Floor((hi - xs[0]) / step));
-        var middle = (i0 + i1) / 2;
-        for (var n = 0; n <= i1 - i0; n++)
-        {
-            var i = middle + ((n & 1) == 0 ? -(n / 2) : (n + 1) / 2);
-            if (i >= i0 && i <= i1 && Crosses(i, ja, jb, ka, kb))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private bool Crosses(int i, int ja, int jb, int ka, int kb)
-    {
-        if (ja != jb)
-        {
-            return Holds(grid.AlongY, (ka * grid.AlongY.Columns) + i, grid.Ys[ja], grid.Ys[jb]);
-        }
-
-        return Holds(grid.AlongZ, (i * grid.AlongZ.Columns) + ja, grid.Zs[ka], grid.Zs[kb]);
-    }
-
-    private static bool Holds(RaySet set, int ray, double from, double to)
-    {
-        if (set.More[ray] is null)
-        {
-            return set.Lo[ray] <= from && set.Hi[ray] >= to;
-        }
-
-        var i = set.IndexAt(ray, from);
-        return i >= 0 && set.IntervalOf(ray, i).Hi >= to;
     }
 
     private int NewLabel()
