@@ -93,7 +93,7 @@ internal static class TurnCheck
         }
     }
 
-    private static CutterShape Exactly(RandomCuts random)
+    internal static CutterShape Exactly(RandomCuts random)
     {
         var d = random.Between(1, 12);
         return random.Pick(5) switch

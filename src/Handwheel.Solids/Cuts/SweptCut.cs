@@ -87,8 +87,13 @@ public sealed class SweptCut : Solid
     public CutterPart PartAt(SurfaceId surface) => Cutter.Pieces[Math.Clamp(surface.Face / 4, 0, Cutter.Pieces.Count - 1)].Part;
 
     /// <inheritdoc/>
-    public override Vector3 NormalAt(SurfaceId surface, Point3 point) =>
-        toPart.ApplyDirection(SweepNormal.At(slabs, Path, surface.Face, toCut.Apply(point)));
+    public override Vector3 NormalAt(SurfaceId surface, Point3 point)
+    {
+        var at = toCut.Apply(point);
+        return toPart.ApplyDirection(Path.IsLevel
+            ? SweepNormal.At(slabs, Path, surface.Face, at)
+            : SlantedNormal.Of(slabs, Path, surface.Face / 4, at, p => Contains(toPart.Apply(p))));
+    }
 
     internal override double Distance(Point3 point)
     {
