@@ -71,6 +71,63 @@ public sealed class GridTests
     }
 
     [Fact]
+    public void A_region_refined_answers_as_a_finer_grid_over_it() => Gen.Int[0, 1_000_000].Sample(
+        seed =>
+        {
+            var random = new RandomCuts(seed);
+            var cuts = RandomJob(seed, 7);
+            var grid = new RayGrid(Stock, 20);
+            grid.CutAll(cuts[..4]);
+            grid.Cut(cuts[4]);
+            grid.Cut(cuts[5]);
+            grid.Undo();
+            var corner = random.Place(9);
+            var box = new Box3(corner, corner + new Vector3(random.Between(0.5, 6), random.Between(0.5, 6), random.Between(0.5, 6)));
+            var spacing = random.Between(0.05, 0.5);
+            var fine = new RayGrid(Stock, spacing, box);
+            foreach (var cut in cuts[..5])
+            {
+                fine.Cut(cut);
+            }
+
+            var refined = grid.Refine(box, spacing);
+            Assert.Equal(fine.ToBytes(), refined.ToBytes());
+            Assert.True(refined.Spacing <= spacing * (1 + 1e-12));
+
+            // It goes its own way, and a copy refines alike.
+            var before = grid.ToBytes();
+            refined.Cut(cuts[6]);
+            fine.Cut(cuts[6]);
+            Assert.Equal(fine.ToBytes(), refined.ToBytes());
+            Assert.Equal(before, grid.ToBytes());
+            fine.Undo();
+            Assert.Equal(fine.ToBytes(), grid.Copy().Refine(box, spacing).ToBytes());
+        },
+        iter: 60);
+
+    [Fact]
+    public void A_sliver_between_the_rays_is_met_once_its_place_is_refined()
+    {
+        // A wall 0.02 thick stands between two slots, thinner than the rays are apart: none runs in it along X, the refined ones do.
+        var slot = CutterShape.EndMill(4, 30, 4, 60);
+        var grid = new RayGrid(Stock, 0.5);
+        grid.CutAll(
+        [
+            new SweptCut(slot, CutterPath.Straight(new(-20, -1.99, -2), new(20, -1.99, -2))),
+            new SweptCut(slot, CutterPath.Straight(new(-20, 2.03, -2), new(20, 2.03, -2))),
+        ]);
+        Assert.DoesNotContain(grid.Ys, y => y is > 0.01 and < 0.03);
+        var fine = grid.Refine(new Box3(new(-1, -0.1, 0), new(1, 0.1, 1)), 0.004);
+        var inWall = Enumerable.Range(0, fine.Ys.Length).Where(j => fine.Ys[j] is > 0.01 and < 0.03).ToList();
+        Assert.InRange(inWall.Count, 4, 6);
+        Assert.All(inWall, j => Assert.Equal((-12, 13), fine.AlongX.IntervalOf(j, 0)));
+        Assert.Equal(3, fine.AlongY.CountOf(0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => grid.Refine(new Box3(new(0, 0, 0), new(0, 1, 1)), 0.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => grid.Refine(Box3.Everything, 0.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => grid.Refine(fine.Box, double.NaN));
+    }
+
+    [Fact]
     public void Cuts_in_another_order_leave_the_same_metal()
     {
         Gen.Int[0, 1_000_000].Sample(

@@ -11,6 +11,8 @@ namespace Handwheel.Solids.Grids;
 public sealed partial class RayGrid
 {
     private readonly GridCutter cutter;
+    private readonly Solid bare;
+    private readonly List<ISolid> cuts;
     private List<RayChange>[]? undo;
     private ISolid? lastCut;
     private PieceCells? cells;
@@ -39,8 +41,10 @@ public sealed partial class RayGrid
         Xs = Places(Box.Min.X, Box.Size.X, nx);
         Ys = Places(Box.Min.Y, Box.Size.Y, ny);
         Zs = Places(Box.Min.Z, Box.Size.Z, nz);
+        this.bare = Solid.From(bare);
+        cuts = [];
         cutter = new GridCutter(this, threads);
-        cutter.Fill(Solid.From(bare));
+        cutter.Fill(this.bare);
     }
 
     /// <summary>A grid of given counts over a solid.</summary>
@@ -61,8 +65,10 @@ public sealed partial class RayGrid
         Xs = Places(Box.Min.X, Box.Size.X, across);
         Ys = Places(Box.Min.Y, Box.Size.Y, across);
         Zs = Places(Box.Min.Z, Box.Size.Z, across);
+        this.bare = Solid.From(bare);
+        cuts = [];
         cutter = new GridCutter(this, threads);
-        cutter.Fill(Solid.From(bare));
+        cutter.Fill(this.bare);
     }
 
     private RayGrid(RayGrid like, ISolid solid)
@@ -71,8 +77,10 @@ public sealed partial class RayGrid
         Xs = like.Xs;
         Ys = like.Ys;
         Zs = like.Zs;
+        bare = Solid.From(solid);
+        cuts = [];
         cutter = new GridCutter(this, like.cutter.Threads);
-        cutter.Fill(Solid.From(solid));
+        cutter.Fill(bare);
     }
 
     private RayGrid(RayGrid other)
@@ -81,6 +89,8 @@ public sealed partial class RayGrid
         Xs = other.Xs;
         Ys = other.Ys;
         Zs = other.Zs;
+        bare = other.bare;
+        cuts = [.. other.cuts];
         cutter = new GridCutter(this, other.cutter);
         cells = other.cells?.Copy(this);
     }
@@ -123,6 +133,19 @@ public sealed partial class RayGrid
     /// <exception cref="ArgumentNullException"><paramref name="solid"/> is null.</exception>
     public RayGrid Like(ISolid solid) => new(this, solid);
 
+    /// <summary>The metal as it is now on rays of another spacing over another box: to look closely where something is suspected. Cuts that none of its rays can
+    /// meet are passed over; the answers are those of a grid of that spacing over that box, cut by all that cut this one.</summary>
+    /// <param name="box">The box to look at; it may reach beyond this grid's.</param>
+    /// <param name="spacing">Greatest distance between neighbouring rays there, mm.</param>
+    /// <returns>A grid of its own, which can be cut further without changing this one.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The spacing is not above 0, the box is empty or not finite, or more than 1e8 rays are asked for.</exception>
+    public RayGrid Refine(Box3 box, double spacing)
+    {
+        var fine = new RayGrid(bare, spacing, box, cutter.Threads);
+        fine.CutAll([.. cuts.Where(c => IsOnRays(c.Bounds, box))]);
+        return fine;
+    }
+
     /// <summary>Makes one cut, which can be taken back until the next.</summary>
     /// <param name="cut">What is removed.</param>
     /// <exception cref="ArgumentNullException"><paramref name="cut"/> is null.</exception>
@@ -130,6 +153,7 @@ public sealed partial class RayGrid
     {
         undo = cutter.Cut(GridCut.Of(Solid.From(cut)));
         cells?.Mark(undo);
+        cuts.Add(cut);
         Version++;
         lastCut = cut;
     }
@@ -142,6 +166,7 @@ public sealed partial class RayGrid
         ArgumentNullException.ThrowIfNull(cuts);
         cutter.CutAll(cuts);
         cells?.MarkAll();
+        this.cuts.AddRange(cuts);
         Version++;
         undo = null;
         lastCut = null;
@@ -158,6 +183,7 @@ public sealed partial class RayGrid
 
         cells?.Mark(undo);
         cutter.Restore(undo);
+        cuts.RemoveAt(cuts.Count - 1);
         Version++;
         undo = null;
     }
@@ -221,6 +247,15 @@ public sealed partial class RayGrid
         Math.Clamp((int)Math.Floor((at - places[0]) / Step(places) + 0.5), 0, places.Length - 1);
 
     internal static double Step(double[] places) => places[1] - places[0];
+
+    // Rays have no ends: one meets a cut only where it lies within the cut's bounds across both other axes.
+    private static bool IsOnRays(Box3 cut, Box3 box)
+    {
+        var x = cut.Min.X <= box.Max.X && cut.Max.X >= box.Min.X ? 1 : 0;
+        var y = cut.Min.Y <= box.Max.Y && cut.Max.Y >= box.Min.Y ? 1 : 0;
+        var z = cut.Min.Z <= box.Max.Z && cut.Max.Z >= box.Min.Z ? 1 : 0;
+        return x + y + z >= 2;
+    }
 
     private static double Total(RaySet set)
     {
