@@ -3,7 +3,6 @@ using Handwheel.Jobs.Findings;
 using Handwheel.Proof.Following;
 using Handwheel.Proof.Nets;
 using Handwheel.Solids.Geometry;
-using Handwheel.Solids.Grids;
 using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Proof.Questions;
@@ -78,13 +77,9 @@ internal sealed class Gouge
         var lost = new List<(Missing, int)>();
         for (var axis = 0; axis < 3; axis++)
         {
-            for (var ray = 0; ray < nets.Last.RaysAlong(axis); ray++)
+            var along = axis;
+            foreach (var ray in Picked.Of(nets.Last, axis, r => Short(along, r)))
             {
-                if (!Short(axis, ray))
-                {
-                    continue;
-                }
-
                 // Sounded again, so that the ends name their surfaces.
                 var line = nets.Last.RayLine(axis, ray);
                 foreach (var span in subject.Least.Solid.Sound(line).Intersection(subject.Trace.Bare.Sound(line)).Difference(subject.Trace.Last.Sound(line)).Cleaned(Certain))
@@ -107,23 +102,9 @@ internal sealed class Gouge
         for (var i = 0; i < nets.Least.IntervalCount(axis, ray); i++)
         {
             var (from, to) = nets.Least.Interval(axis, ray, i);
-            if (!Covers(nets.Last, axis, ray, from, to))
+            if (!nets.Last.Covers(axis, ray, from, to))
             {
                 return nets.Least.Ray(axis, ray).Intersection(nets.Bare.Ray(axis, ray)).Difference(nets.Last.Ray(axis, ray)).Cleaned(Certain).Count > 0;
-            }
-        }
-
-        return false;
-    }
-
-    private static bool Covers(RayGrid grid, int axis, int ray, double from, double to)
-    {
-        for (var k = 0; k < grid.IntervalCount(axis, ray); k++)
-        {
-            var (lo, hi) = grid.Interval(axis, ray, k);
-            if (lo <= from && to <= hi)
-            {
-                return true;
             }
         }
 
@@ -227,7 +208,7 @@ internal sealed class Gouge
         var byRay = lost.Where(l => l.Missing.Axis == axis).ToLookup(l => l.Missing.Ray, l => l.Missing.Span);
         for (var ray = 0; ray < nets.Last.RaysAlong(axis); ray++)
         {
-            if (nets.Least.IntervalCount(axis, ray) == 0)
+            if (nets.Least.IntervalCount(axis, ray) == 0 || !Picked.Always(nets.Last, axis, ray))
             {
                 continue;
             }

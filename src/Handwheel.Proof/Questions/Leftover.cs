@@ -56,13 +56,9 @@ internal static class Leftover
         var over = new List<Missing>();
         for (var axis = 0; axis < 3; axis++)
         {
-            for (var ray = 0; ray < nets.Last.RaysAlong(axis); ray++)
+            var along = axis;
+            foreach (var ray in Picked.Of(nets.Last, axis, r => Exceeds(nets, pieces, part, along, r)))
             {
-                if (nets.Last.IntervalCount(axis, ray) == 0 || nets.Last.Ray(axis, ray).Difference(nets.Most.Ray(axis, ray)).Cleaned(Certain).Count == 0)
-                {
-                    continue;
-                }
-
                 // Sounded again, so that the ends name their surfaces.
                 var line = nets.Last.RayLine(axis, ray);
                 var most = subject.Most.Solid.Sound(line);
@@ -74,6 +70,23 @@ internal static class Leftover
         }
 
         return over;
+    }
+
+    // Whether the part has metal on a ray that most metal has not.
+    private static bool Exceeds(PartNets nets, PieceMap pieces, int part, int axis, int ray)
+    {
+        for (var i = 0; i < nets.Last.IntervalCount(axis, ray); i++)
+        {
+            var (from, to) = nets.Last.Interval(axis, ray, i);
+            if (!nets.Most.Covers(axis, ray, from, to) &&
+                Spans.Of([new Span(from, to, default, default)]).Difference(nets.Most.Ray(axis, ray)).Cleaned(Certain).Count > 0 &&
+                pieces.Of(axis, ray, from, to) == part)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static double Estimate(Depth depth, Missing missing) => missing.Span.Length > 0 ? Math.Min(depth.OnRay(missing, atEnd: false), missing.Span.Length) : 0;

@@ -115,7 +115,16 @@ internal sealed class Release
 
         foreach (var stroke in strokes)
         {
-            var before = Cut(metal, stroke);
+            // What a stroke changed is only looked at where it can matter.
+            var loose = stroke.Move is not null && pieces.Count > held.Count && !told.Contains(stroke.Step.Id);
+            if (!loose && (stroke.Cutting || struck.Contains(stroke.Step.Id)))
+            {
+                Cut(metal, stroke, null);
+                continue;
+            }
+
+            var before = new Dictionary<(int Axis, int Ray), Spans>();
+            Cut(metal, stroke, before);
             Loose(stroke, before);
             Free(stroke, before);
         }
@@ -132,20 +141,17 @@ internal sealed class Release
         (pieces, part, held, partFree) = (after, partAfter, heldAfter, free);
     }
 
-    // Makes a stroke's cuts; the rays they changed, each as it was before the stroke.
-    private static SortedDictionary<(int Axis, int Ray), Spans> Cut(RayGrid grid, Stroke stroke)
+    // Makes a stroke's cuts; notes the rays they change, each as it was before the stroke.
+    private static void Cut(RayGrid grid, Stroke stroke, Dictionary<(int Axis, int Ray), Spans>? before)
     {
-        var before = new SortedDictionary<(int Axis, int Ray), Spans>();
         for (var i = stroke.Before.Count; i < stroke.After.Count; i++)
         {
             grid.Cut(stroke.After.Cut(i).Solid);
-            foreach (var changed in grid.Changed())
+            foreach (var changed in before is null ? [] : grid.Changed())
             {
-                before.TryAdd((changed.Axis, changed.Ray), changed.Before);
+                before!.TryAdd((changed.Axis, changed.Ray), changed.Before);
             }
         }
-
-        return before;
     }
 
     // The stroke of a step after which the part is free.
@@ -153,7 +159,7 @@ internal sealed class Release
     {
         foreach (var stroke in strokes)
         {
-            _ = Cut(at, stroke);
+            Cut(at, stroke, null);
             var map = PieceMap.Of(at);
             if (!map.Touching(holders).Contains(map.Most(aimed)))
             {
@@ -164,7 +170,7 @@ internal sealed class Release
         return strokes[^1];
     }
 
-    private void Loose(Stroke stroke, SortedDictionary<(int Axis, int Ray), Spans> before)
+    private void Loose(Stroke stroke, Dictionary<(int Axis, int Ray), Spans> before)
     {
         if (stroke.Move is null || pieces.Count <= held.Count || told.Contains(stroke.Step.Id))
         {
@@ -188,7 +194,7 @@ internal sealed class Release
     }
 
     // A move that is not meant to cut has taken metal.
-    private void Free(Stroke stroke, SortedDictionary<(int Axis, int Ray), Spans> before)
+    private void Free(Stroke stroke, Dictionary<(int Axis, int Ray), Spans> before)
     {
         if (stroke.Cutting || !struck.Add(stroke.Step.Id))
         {
@@ -207,7 +213,7 @@ internal sealed class Release
     }
 
     // The thickest metal taken by a stroke: the least chord of the three axes through the middle of each long interval.
-    private (double Thick, Point3 At) Taken(SortedDictionary<(int Axis, int Ray), Spans> before)
+    private (double Thick, Point3 At) Taken(Dictionary<(int Axis, int Ray), Spans> before)
     {
         (double Thick, Point3 At) best = default;
         foreach (var ((axis, ray), was) in before)
@@ -226,7 +232,7 @@ internal sealed class Release
     }
 
     // On the two other axes, what was taken on the nearest rays: none there means thinner than the rays see.
-    private double Chord(SortedDictionary<(int Axis, int Ray), Spans> before, Point3 at, int axis, double along)
+    private double Chord(Dictionary<(int Axis, int Ray), Spans> before, Point3 at, int axis, double along)
     {
         double[] place = [at.X, at.Y, at.Z];
         var least = along;

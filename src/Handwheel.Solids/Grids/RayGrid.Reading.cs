@@ -39,6 +39,11 @@ public sealed partial class RayGrid
         };
     }
 
+    /// <summary>How many rays stand side by side in one row of an axis: ray <c>r</c> is in row <c>r / count</c>, column <c>r % count</c>.</summary>
+    /// <param name="axis">0 X, 1 Y, 2 Z.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such axis.</exception>
+    public int RaysInRow(int axis) => Set(axis).Columns;
+
     /// <summary>The ray along an axis nearest to a place.</summary>
     /// <param name="axis">0 X, 1 Y, 2 Z.</param>
     /// <param name="place">The place; outside the box the nearest ray at its edge.</param>
@@ -67,6 +72,19 @@ public sealed partial class RayGrid
     /// <exception cref="ArgumentOutOfRangeException">There is no such axis.</exception>
     public (double From, double To) Interval(int axis, int ray, int index) => Set(axis).IntervalOf(ray, index);
 
+    /// <summary>Whether a ray is metal all the way from one place to another.</summary>
+    /// <param name="axis">0 X, 1 Y, 2 Z.</param>
+    /// <param name="ray">The ray.</param>
+    /// <param name="from">The one place along it.</param>
+    /// <param name="to">The other, not below it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such axis.</exception>
+    public bool Covers(int axis, int ray, double from, double to)
+    {
+        var set = Set(axis);
+        var index = set.IndexAt(ray, from);
+        return index >= 0 && set.IntervalOf(ray, index).Hi >= to;
+    }
+
     /// <summary>All metal of a ray, its surfaces not named.</summary>
     /// <param name="axis">0 X, 1 Y, 2 Z.</param>
     /// <param name="ray">The ray.</param>
@@ -77,19 +95,23 @@ public sealed partial class RayGrid
         return SpansOf(set.Lo[ray], set.Hi[ray], set.More[ray]);
     }
 
-    /// <summary>The rays that the last cut changed, in the order of their axes and numbers, each as it was before; none when the last cut was one of many, or taken back.</summary>
-    public IReadOnlyList<RayBefore> Changed()
+    /// <summary>
+    /// The rays that the last cut changed, each as it was before, strip by strip and so always in the same order; none when the last cut was one of many, or
+    /// taken back.
+    /// </summary>
+    public IEnumerable<RayBefore> Changed()
     {
-        var first = new SortedDictionary<(int Axis, int Ray), RayChange>();
+        var told = new HashSet<(int Axis, int Ray)>();
         foreach (var strip in undo ?? [])
         {
             foreach (var change in strip)
             {
-                first.TryAdd((change.Set, change.Ray), change);
+                if (told.Add((change.Set, change.Ray)))
+                {
+                    yield return new RayBefore(change.Set, change.Ray, SpansOf(change.Lo, change.Hi, change.More));
+                }
             }
         }
-
-        return [.. first.Select(p => new RayBefore(p.Key.Axis, p.Key.Ray, SpansOf(p.Value.Lo, p.Value.Hi, p.Value.More)))];
     }
 
     /// <summary>The same metal on the same rays, which can be cut further without changing this.</summary>
