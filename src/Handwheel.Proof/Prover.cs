@@ -19,7 +19,7 @@ namespace Handwheel.Proof;
 public static class Prover
 {
     // So many rays in all are looked at when no spacing is asked for.
-    private const double Rays = 400_000;
+    private const double Rays = 200_000;
 
     /// <summary>Proves a course.</summary>
     /// <param name="course">How the job is cut.</param>
