@@ -29,7 +29,7 @@ internal static class FitFinder
             if (Iso286.IsZone(token.Raw) && !token.Used)
             {
                 token.Used = true;
-                (hole, shaft) = char.IsUpper(token.Raw[0]) ? (token.Raw, shaft) : (hole, token.Raw);
+                (hole, shaft) = char.IsUpper(token.Raw[0]) ? (token.Raw, shaft) : BesideHole(q, i) ? (Cased(token.Raw, true), shaft) : (hole, token.Raw);
             }
 
             inch = InchClass(q, i) ?? inch;
@@ -48,6 +48,11 @@ internal static class FitFinder
 
         return char.IsUpper(first[0]) ? (first, second, string.Empty) : (second, first, string.Empty);
     }
+
+    // "25 mm h7 hole": typed small, but a hole is spoken of and no shaft.
+    private static bool BesideHole(Question q, int at) =>
+        (at + 1 < q.Tokens.Count && q.Tokens[at + 1].Low is "hole" or "bore" or "reamer" or "ream") || (at > 0 && q.Tokens[at - 1].Low is "hole" or "bore" or "ream")
+        || (q.HasIn("hole", "bore", "reamer", "reamed") && !q.HasIn("shaft", "pin", "dowel", "peg"));
 
     private static string Cased(string zone, bool upper) => upper ? zone.ToUpperInvariant() : zone.ToLowerInvariant();
 

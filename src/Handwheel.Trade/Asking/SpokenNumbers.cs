@@ -17,7 +17,7 @@ internal static partial class SpokenNumbers
     /// <returns>The question with figures; "one" alone stays a word.</returns>
     internal static string Write(string text)
     {
-        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var words = HalfShape().Replace(text, "1/2 ").Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var written = new StringBuilder();
         for (var i = 0; i < words.Length; i++)
         {
@@ -51,6 +51,10 @@ internal static partial class SpokenNumbers
         next is "thread" or "threads" or "tap" or "taps" or "bolt" or "bolts" or "screw" or "screws" or "stud" or "hole" or "holes" or "shaft" or "bore" or "pin" or "drill" or "bit" or "bar" or "round"
             or "thick" or "wide" or "long" or "deep" or "plate" or "key" or "stock" or "end" or "endmill" or "slotdrill" or "reamer" or "rod" or "square" or "hex" or "dowel" or "sheet"
         || (word == "mills" && next.Length == 0);
+
+    // "half thirteen" is a thread.
+    [GeneratedRegex("\\bhalf[ -](?=(?:13|20|28|thirteen|twenty|unc|unf|coarse|fine)\\b)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex HalfShape();
 
     [GeneratedRegex("\\b(?<n>[1-9][0-9]*) to (?:one|1)\\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex RatioShape();

@@ -15,7 +15,7 @@ internal static partial class TokenReader
         ("five sixteenths", "5/16"), ("three quarter", "3/4"), ("one inch", "1 in"), ("ten thirty two", "10-32"), ("eight thirty two", "8-32"), ("six thirty two", "6-32"),
         ("high speed steel", "hss"), ("high-speed steel", "hss"), ("brown and sharpe", "b&s"), ("brown & sharpe", "b&s"), ("end-mill", "end mill"),
         ("slot drill", "slotdrill"), ("slot-drill", "slotdrill"), ("hold down", "clamp"), ("hold-down", "clamp"), ("holding down", "clamp"), ("per foot", "foot"), ("a foot", "foot"), ("half moon", "woodruff"),
-        ("set up on", "on"), ("fly cutter", "flycutter"), ("face mill", "facemill"), ("grub-screw", "grub screw"), ("ball nose", "ball"), ("cap-head", "cap head"), ("silver-steel", "silver steel"),
+        ("set up on", "on"), ("fly cutter", "flycutter"), ("face mill", "facemill"), ("grub-screw", "grub screw"), ("ball nose", "ballnose"), ("ball-nose", "ballnose"), ("ball end mill", "ballnose"), ("ball mill", "ballnose"), ("bull nose", "bullnose"), ("cap-head", "cap head"), ("silver-steel", "silver steel"),
     ];
 
     /// <summary>Most characters of a question that are read.</summary>
@@ -53,7 +53,7 @@ internal static partial class TokenReader
         }
 
         // "6 in brass": the word before a metal is no inch.
-        if (word == "t" || (word == "in" && next.Length > 0 && (StartsMetal(pieces, at + 1) || IntoSheet(pieces, at + 1))))
+        if (word == "t" || (word == "in" && next.Length > 0 && (StartsMetal(pieces, at + 1) || IntoSheet(pieces, at + 1) || next is "ft" or "nm" or "n" or "newton" or "inch" or "inches" or "mm" or "metric" or "ft-lb" or "foot")))
         {
             return null;
         }
@@ -129,7 +129,7 @@ internal static partial class TokenReader
         {
             var (whole, part) = (tokens[i], tokens[i + 1]);
             if (whole is { IsNumber: true, IsFraction: false, Decimals: 0, Unit: "" } && part is { IsNumber: true, IsFraction: true, Value: < 1 }
-                && part.Raw.Contains('/', StringComparison.Ordinal))
+                && part.Raw.Contains('/', StringComparison.Ordinal) && !(i > 0 && tokens[i - 1].Low is "grade" or "class" or "no" or "number"))
             {
                 tokens[i] = new Token { Raw = whole.Raw + " " + part.Raw, IsNumber = true, Value = whole.Value + part.Value, Unit = part.Unit, IsFraction = true };
                 tokens.RemoveAt(i + 1);

@@ -27,28 +27,48 @@ internal static partial class TopicScore
     private static int Shape(string topic, Question question) => topic switch
     {
         "fit" => Fit(question),
-        "thread" => ThreadFinder.Holds(question) ? 2 : 0,
+        "thread" => (ThreadFinder.Holds(question) ? 2 : 0) + Together(topic, question),
         "taper" => question.Tokens.Any(t => MorseShape().IsMatch(t.Raw)) ? 6 : 0,
         "divide" => question.Tokens.Any(t => RatioShape().IsMatch(t.Raw)) ? Any(question, "taper", "tapered", "cone") ? 0 : 6 : 0,
         "screw" => Any(question, "countersink", "csk", "countersunk", "counterbore", "cbore", "sink") && (ThreadFinder.Holds(question) || Any(question, "screw", "screws", "bolt")) ? 6 : 0,
         "general" => question.Tokens.Any(t => GradeShape().IsMatch(t.Raw)) ? 5 : 0,
-        "drill" => question.Tokens.Any(t => t.Raw.StartsWith('#')) && !ThreadFinder.Holds(question) ? 2 : 0,
+        "drill" => question.Tokens.Any(t => t.Raw.StartsWith('#')) && !ThreadFinder.Holds(question) ? 2 : Together(topic, question),
         _ => Together(topic, question),
     };
 
     // Words that mean something only together.
     private static int Together(string topic, Question question) => topic switch
     {
-        "tap drill" when Any(question, "drill", "hole", "bit", "drilling") && Any(question, "thread", "threads", "tap", "tapped", "threaded") && ThreadFinder.Holds(question) => 4,
-        "clearance" when Any(question, "bolt", "screw", "bolts", "screws") && Any(question, "hole") => 4,
+        "tap drill" or "clearance" or "strip" or "thread" or "bolt" => Threaded(topic, question),
+        "drill" when NamesDrill(question) => 5,
         "bolt circle" when Any(question, "circle", "chord") && question.Tokens.Any(t => t.IsNumber && Units.IsLength(t.Unit)) => 5,
-        "strip" when Any(question, "deep", "depth", "enough") && Any(question, "thread", "threads", "screw") && ThreadFinder.Holds(question) => 3,
-        "strip" when Any(question, "into", "in") && Any(question, "thread", "threads", "threaded", "tapped") && Any(question, "trust", "hold", "enough", "pull", "safe") => 4,
         "polygon" when Any(question, "nut", "bolt", "spanner") && Any(question, "across") => 4,
-        "speed" when question.Tokens.Any(t => t.Unit == "rpm") && Any(question, "speed", "surface", "sfm", "cutting") => 5,
+        "metal" when Any(question, "weigh", "weighs", "weight", "heavy") => 4,
+        "speed" => Speed(question),
         "force" when Any(question, "torque", "force", "power") && Any(question, "tap", "drill", "mill", "endmill", "cutter") => 4,
         _ => 0,
     };
+
+    private static int Threaded(string topic, Question question) => topic switch
+    {
+        "clearance" => Any(question, "bolt", "screw", "bolts", "screws") && Any(question, "hole") ? 4 : 0,
+        _ when !ThreadFinder.Holds(question) => 0,
+        "tap drill" when Any(question, "drill", "hole", "bit", "drilling") && Any(question, "thread", "threads", "tap", "tapped", "threaded") => 4,
+        "strip" when Any(question, "into", "in") && Any(question, "thread", "threads", "threaded", "tapped") && Any(question, "trust", "hold", "enough", "pull", "safe") => 4,
+        "strip" when Any(question, "deep", "depth", "enough") && Any(question, "thread", "threads", "screw") => 3,
+        "thread" when Any(question, "small", "smallest", "least", "big", "biggest", "largest", "greatest", "scrap", "oversize", "undersize", "gauge", "gage") && Any(question, "tapped", "thread", "threaded", "stud", "class") => 5,
+        "bolt" when question.Tokens.Any(t => t.Raw is "8.8" or "10.9" or "12.9" or "A2-70" or "A4-80") && !Any(question, "strip", "deep", "engagement") => 4,
+        _ => 0,
+    };
+
+    private static int Speed(Question question) =>
+        question.Tokens.Any(t => t.Unit == "rpm") && Any(question, "speed", "surface", "sfm", "cutting") ? 5
+        : Any(question, "spin", "rev", "revs", "fast", "run") && Any(question, "drill", "mill", "endmill", "cutter", "lathe", "reamer", "turn", "saw") && question.Tokens.Any(t => t.IsNumber) ? 4
+        : 0;
+
+    private static bool NamesDrill(Question question) =>
+        Any(question, "drill", "bit") && Any(question, "size", "sizes", "decimal", "diameter", "between", "nearest", "closest", "inches", "mm", "millimetres") && !ThreadFinder.Holds(question)
+        && !Any(question, "speed", "rpm", "feed", "tap", "clearance", "point", "thrust", "torque", "spin", "revs", "rev");
 
     private static int Fit(Question question) =>
         question.Tokens.Any(t => t.Raw.Contains('/', StringComparison.Ordinal) && t.Raw.Split('/').All(Iso286.IsZone)) ? 6

@@ -9,7 +9,7 @@ internal static class Units
         ("mm", "in", 25.4), ("um", "thou", 25.4), ("mm^2", "in^2", 645.16), ("cm^3", "in^3", 16.387064), ("mm^3", "in^3", 16387.064), ("N", "lbf", 4.4482216152605),
         ("N m", "lbf in", 0.1129848290276), ("MPa", "psi", 0.006894757293168), ("GPa", "Mpsi", 6.894757293168), ("kW", "hp", 0.74569987158227),
         ("m/min", "ft/min", 0.3048), ("mm/min", "in/min", 25.4), ("mm/rev", "in/rev", 25.4), ("mm/tooth", "in/tooth", 25.4), ("cm^3/min", "in^3/min", 16.387064),
-        ("kg/m^3", "lb/in^3", 27679.904710191), ("N/mm", "lbf/in", 0.1751268),
+        ("kg/m^3", "lb/in^3", 27679.904710191), ("kg", "lb", 0.45359237), ("N/mm", "lbf/in", 0.1751268),
     ];
 
     private static readonly Dictionary<string, string> Spelled = new(StringComparer.Ordinal)

@@ -12,7 +12,7 @@ internal static class DrillTopic
     /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
     internal static void Work(Question q, ReplyBuilder r)
     {
-        q.Has("twist", "dia", "jobber", "mm", "bit", "bits");
+        q.Has("twist", "dia", "jobber", "mm", "bit", "bits", "decimal", "between", "inches");
         var nearest = q.Has("nearest", "closest", "near", "next", "replace", "instead");
         var named = nearest ? null : Named(q);
         if (named is not null)
@@ -32,7 +32,7 @@ internal static class DrillTopic
         var number = q.Has("number", "no", "no.", "num", "wire", "gauge", "gage", "#");
         foreach (var token in q.Tokens.Where(t => !t.Used))
         {
-            var name = token.IsNumber ? Numbered(token, number) : Lettered(token);
+            var name = token.IsNumber ? Numbered(token, number) : Lettered(q, token);
             if (name is not null && DrillTable.Find(Fraction(name)) is { } drill)
             {
                 token.Used = true;
@@ -58,10 +58,17 @@ internal static class DrillTopic
         return token.IsFraction ? token.Raw.TrimEnd('"') : token.Unit == "mm" ? Question.Plainly(token.Value) + " mm" : null;
     }
 
-    private static string? Lettered(Token token)
+    private static string? Lettered(Question q, Token token)
     {
-        var letter = token.Raw.Length == 1 && char.IsAsciiLetter(token.Raw[0]) && (token.Low != "a" || char.IsUpper(token.Raw[0]));
+        var letter = token.Raw.Length == 1 && char.IsAsciiLetter(token.Raw[0]) && (token.Low is not ("a" or "i") || char.IsUpper(token.Raw[0]) || q.Tokens.Count <= 2 || Follows(q, token));
         return letter || token.Raw.StartsWith('#') || token.Low.StartsWith("no", StringComparison.Ordinal) ? token.Raw : null;
+    }
+
+    // "letter i", "size a": the word before says that it is a name.
+    private static bool Follows(Question q, Token token)
+    {
+        var at = q.Tokens.TakeWhile(t => !ReferenceEquals(t, token)).Count();
+        return at > 0 && q.Tokens[at - 1].Low is "letter" or "size" or "drill";
     }
 
     private static string Fraction(string name) => name.EndsWith("in", StringComparison.OrdinalIgnoreCase) ? name[..^2].Trim() : name;

@@ -208,9 +208,9 @@ internal static class GeometryTopics
     internal static void Cusp(Question q, ReplyBuilder r)
     {
         var step = q.Angle();
-        var across = q.Has("diameter", "dia");
-        var named = q.Labelled(("step", ["step", "stepover", "step-over", "over"]), ("radius", ["radius", "ball"]));
-        q.Has("ball", "ridge", "every");
+        var across = q.Has("diameter", "dia") || (q.HasIn("ballnose", "ballend") && !q.HasIn("radius"));
+        var named = q.Labelled(("step", ["step", "stepover", "step-over", "over"]), ("radius", ["radius", "ball", "ballnose", "ballend"]));
+        q.Has("ball", "ballnose", "ballend", "ridge", "every", "rough", "nose", "end", "mill", "cutter");
         double Of(string name, string what) => named.TryGetValue(name, out var t) ? q.Mm(t) : Question.Need(q.Length(), what);
         var radius = Of("radius", "the radius") / (across ? 2 : 1);
         if (step is { } s)
@@ -219,7 +219,7 @@ internal static class GeometryTopics
             return;
         }
 
-        r.Add("cusp", Shapes.Cusp(radius, Of("step", "the step-over")), "mm", Plane, "R - sqrt(R^2 - (s/2)^2)");
+        r.Add("cusp", Shapes.Cusp(radius, Of("step", "the step-over")), "mm", Plane, $"R - sqrt(R^2 - (s/2)^2), R = {r.L(radius)}");
     }
 
     /// <summary>Chip thinning.</summary>

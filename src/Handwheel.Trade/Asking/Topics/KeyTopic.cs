@@ -19,30 +19,51 @@ internal static class KeyTopic
             return;
         }
 
+        var torque = q.InUnit("N m", "lbf in", "ft lbf") * 1000;
         var flat = q.Has("flat", "rectangular");
         q.Has("shaft", "square", "keyway", "keyseat", "slot", "diameter", "dia", "bore", "hub", "size", "parallel", "metric", "inch");
-        var named = q.Labelled(("width", ["wide", "width"]), ("shaft", ["shaft"]), ("key", ["key"]));
+        var sizes = q.Labelled(("width", ["wide", "width"]), ("length", ["long", "length"]));
+        double? length = sizes.TryGetValue("length", out var along) ? q.Mm(along) : null;
+        var named = sizes.ContainsKey("width") ? q.Labelled(("shaft", ["shaft"])) : q.Labelled(("shaft", ["shaft"]), ("key", ["key"]));
         if (named.Count > 0 && !named.ContainsKey("shaft") && named.TryGetValue("key", out var lone))
         {
             named.Remove("key");
             lone.Used = false;
         }
 
-        if (named.TryGetValue("key", out var wide))
-        {
-            named["width"] = wide;
-        }
+        var wide = sizes.GetValueOrDefault("width") ?? named.GetValueOrDefault("key");
 
         var shaft = named.TryGetValue("shaft", out var s) ? q.Mm(s) : Question.Need(q.Length(), "the shaft's diameter");
         if (!q.Inch)
         {
-            Metric(r, shaft);
+            Load(q, r, shaft, Metric(r, shaft), torque, length);
             return;
         }
 
-        var key = named.TryGetValue("width", out var w) ? KeyTable.InchKey(shaft / 25.4, q.Mm(w) / 25.4, q.Mm(w) / 25.4) : KeyTable.OfInch(shaft / 25.4, !flat)
+        var key = wide is { } w ? KeyTable.InchKey(shaft / 25.4, q.Mm(w) / 25.4, q.Mm(w) / 25.4) : KeyTable.OfInch(shaft / 25.4, !flat)
             ?? throw new UnansweredException($"ASME B17.1 gives no {(flat ? "flat" : "square")} key for a shaft of {r.L(shaft)} (over 5/16 to 6 1/2 in)");
         Inch(r, shaft, key);
+        Load(q, r, shaft, key, torque, length);
+    }
+
+    private static void Load(Question q, ReplyBuilder r, double shaft, KeySize key, double? torque, double? length)
+    {
+        q.Has("torque", "long", "length", "carry", "carries", "load", "strong", "hold");
+        if (torque is not { } t)
+        {
+            return;
+        }
+
+        var force = KeyStrength.ForceN(t, shaft);
+        var along = length ?? 1.5 * shaft;
+        r.Add("force on the key", force, "N", KeyStrength.Basis, "25 %", [$"2 T / D = 2 x {N(t / 1000, 2)} N m / {r.L(shaft)}"])
+            .Add("shear stress in the key", KeyStrength.ShearMPa(force, key.Width, along), "MPa", KeyStrength.Basis, "25 %", [$"F / (w l), l = {r.L(along)}"])
+            .Add("pressure on its flank", KeyStrength.BearingMPa(force, key.Height, along), "MPa", KeyStrength.Basis, "25 %", ["F / (h/2 l)"])
+            .Caution(TopicEvidence.Estimate);
+        if (length is null)
+        {
+            r.Note("No length was said; one and a half diameters was taken.");
+        }
     }
 
     private static void Inch(ReplyBuilder r, double shaft, KeySize key)
@@ -55,7 +76,7 @@ internal static class KeyTopic
             .Add("depth to feed from the top of the shaft", shaft - key.Bottom, "mm", key.Basis, $"D - S = {r.L(shaft - key.Bottom)}");
     }
 
-    private static void Metric(ReplyBuilder r, double shaft)
+    private static KeySize Metric(ReplyBuilder r, double shaft)
     {
         var key = KeyTable.OfMetric(shaft) ?? throw new UnansweredException($"DIN 6885-1 gives no key for a shaft of {N(shaft)} mm (over 6 to 500)");
         r.Add("key width", key.Width, "mm", key.Basis).Add("key height", key.Height, "mm", key.Basis)
@@ -63,6 +84,7 @@ internal static class KeyTopic
             .Add("bottom of keyseat to the opposite side", key.Bottom, "mm", key.Basis, $"d - t1 = {N(shaft)} - {N(key.ShaftDepth)}")
             .Add("top of keyway to the opposite side of the bore", key.Top, "mm", key.Basis, $"d + t2 = {N(shaft)} + {N(key.HubDepth)}")
             .Say("keyseat width tolerance", "P9 tight; N9 in the shaft and JS9 in the hub normal; H9 and D10 sliding", key.Basis);
+        return key;
     }
 
     private static void Woodruff(Question q, ReplyBuilder r)

@@ -25,6 +25,7 @@ internal static class MetalTopic
             throw new UnansweredException(word.Length == 0 ? "the metal is missing" : $"no metal is known as '{word}'") { Nearest = Nearness.Nearest(word.ToLowerInvariant(), MetalTable.All.SelectMany(m => m.AlsoCalled.Append(m.Name)), 5) };
         }
 
+        BarWeight.Add(q, r, metal);
         var b = MetalTable.PropertiesBasis;
         r.Say("metal", metal.Name, b).Say("also called", string.Join(", ", metal.AlsoCalled.Take(12)), b)
             .Add("tensile strength", metal.TensileMPa, "MPa", b, "15 %, more with condition", []);

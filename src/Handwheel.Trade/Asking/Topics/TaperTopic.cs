@@ -16,6 +16,7 @@ internal static class TaperTopic
     internal static void Work(Question q, ReplyBuilder r)
     {
         var pull = q.Force();
+        var torque = q.InUnit("N m", "lbf in", "ft lbf") * 1000;
         var angle = q.Angle();
         var friction = q.Labelled(("friction", ["friction", "mu", "coefficient"])).GetValueOrDefault("friction")?.Value;
         q.Has("does", "hold", "holds", "itself", "alone", "release", "self-holding", "drawbar", "slip", "angle", "taper", "torque", "knock", "socket", "spindle", "shank", "arbor", "chuck", "included", "half");
@@ -35,7 +36,7 @@ internal static class TaperTopic
         }
         else
         {
-            (half, mean, length) = RatioOf(q, r) ?? (angle is { } included ? (Bounded(included) / 2, double.NaN, double.NaN) : FromDiameters(q, r));
+            (half, mean, length) = RatioOf(q, r) ?? PerFoot(q, r) ?? (angle is { } included ? (Bounded(included) / 2, double.NaN, double.NaN) : FromDiameters(q, r));
             if (angle is not null)
             {
                 r.Add("half angle", half, "deg", Plain).Add("taper per foot", 24 * Math.Tan(half * Math.PI / 180), "in/ft", Plain, "24 tan(half angle)")
@@ -44,6 +45,27 @@ internal static class TaperTopic
         }
 
         Holding(r, half, mean, length, friction, pull);
+        DriveKey(q, r, taper, half, mean, friction ?? 0.12, pull, torque);
+    }
+
+    // What the tang or the drive keys must carry beyond what friction is trusted with.
+    private static void DriveKey(Question q, ReplyBuilder r, Taper? taper, double half, double mean, double friction, double? pull, double? torque)
+    {
+        q.Has("key", "keys", "tang", "carry", "carries", "drive");
+        if (torque is not { } t || double.IsNaN(mean))
+        {
+            return;
+        }
+
+        var holds = pull is { } p ? TaperHolding.TorqueNmm(p, half, friction, mean) : 0;
+        var radius = taper?.Family == "7/24" ? taper.LargeIn * 25.4 / 2 : (taper?.SmallIn ?? double.NaN) * 25.4 / 3;
+        if (double.IsNaN(radius))
+        {
+            return;
+        }
+
+        r.Add("torque that friction leaves to the key", Math.Max(0, t - holds) / 1000, "N m", TaperHolding.Basis, "factor of two", [pull is null ? "no pull was said, so friction is trusted with none" : $"T - mu N d/2 = {N(t / 1000, 2)} - {N(holds / 1000, 2)} N m"])
+            .Add(taper!.Family == "7/24" ? "force on each of two drive keys" : "force on each side of the tang", TaperHolding.KeyForceN(t, holds, radius, 2), "N", TaperHolding.Basis, "factor of two", [$"torque left / (2 x radius), radius {r.L(radius)}: {(taper.Family == "7/24" ? "the gauge line" : "two thirds of the small end's, as the tang's pressure grows outward")}"]);
     }
 
     // 1:20, or "1 in 20".
@@ -70,6 +92,31 @@ internal static class TaperTopic
         }
 
         return null;
+    }
+
+    // "1/2 in a foot".
+    private static (double Half, double Mean, double Length)? PerFoot(Question q, ReplyBuilder r)
+    {
+        if (q.JustBefore("foot", "tpf") is not { } foot)
+        {
+            return null;
+        }
+
+        q.Inch = q.Tokens.All(t => t.Unit != "mm");
+        if (foot is not (> 0 and < 100))
+        {
+            throw new UnansweredException($"{N(foot)} in a foot is no taper");
+        }
+
+        var half = Math.Atan(foot / 24) * 180 / Math.PI;
+        r.Add("1 in", 12 / foot, string.Empty, Plain, $"12 / {N(foot)}").Add("half angle", half, "deg", Plain, $"atan({N(foot)} / 24) = {N(half, 4)} deg; set a top slide to this").Add("included angle", 2 * half, "deg", Plain);
+        q.Has("long", "length", "setover", "tailstock", "set", "over", "bar", "offset");
+        if (q.Length() is { } bar)
+        {
+            r.Add("tailstock set over, for a bar of that length", bar * foot / 24, "mm", Plain, $"L x taper per foot / 24 = {r.L(bar)} x {N(foot)} / 24, L the whole length between centres");
+        }
+
+        return (half, double.NaN, double.NaN);
     }
 
     private static double Bounded(double included) =>
