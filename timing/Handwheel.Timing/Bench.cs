@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json;
+using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Grids;
 using Handwheel.Solids.Questions;
@@ -43,8 +44,7 @@ internal static class Bench
         Console.WriteLine($"{count} moves, 3 x 512 x 512 rays: {cut:F1} ms with 2 threads, {one:F1} ms with 1 (bare stock put on the rays: {fill:F1} ms); held: {bytes / 1048576.0:F1} MiB");
 
         // The next move: the last step edited.
-        var next = new[] { SampleJob.Moves(count + 10)[count].ToCut(), SampleJob.Moves(count + 10)[count + 4].ToCut(), SampleJob.Moves(count + 10)[count + 6].ToCut() };
-        var lower = next.Select(c => new Handwheel.Solids.Cuts.SweptCut(c.Cutter, c.Path, Pose.Translation(new(0, 0, -1)))).ToArray();
+        var lower = Edits(count);
         var edit = Best(30, i => grid.Cut(lower[i % 3]), _ => { if (grid.CanUndo) { grid.Undo(); } });
         var undo = Best(30, _ => grid.Undo(), i => { if (!grid.CanUndo) { grid.Cut(lower[i % 3]); } });
         var worst = lower.Max(c => Best(10, _ => grid.Cut(c), _ => { if (grid.CanUndo) { grid.Undo(); } }));
@@ -57,21 +57,70 @@ internal static class Bench
         }
     }
 
-    public static void Spin(int count, int times)
+    /// <summary>One thread at one thing many times over, for a profiler: cut, next, pieces (from scratch) or edit (pieces after one).</summary>
+    /// <param name="what">The thing.</param>
+    /// <param name="count">How many moves.</param>
+    /// <param name="times">How many times.</param>
+    public static void Spin(string what, int count, int times)
     {
         var cuts = SampleJob.Cuts(SampleJob.Moves(count));
-        var total = 0.0;
-        var best = double.PositiveInfinity;
-        for (var i = 0; i < times; i++)
+        var edits = Edits(count);
+        var grid = new RayGrid(SampleJob.Stock, 512, threads: 1);
+        grid.CutAll(cuts);
+        if (what is "edit")
         {
-            var grid = new RayGrid(SampleJob.Stock, 512, threads: 1);
-            var clock = Stopwatch.StartNew();
-            grid.CutAll(cuts);
-            total += clock.Elapsed.TotalMilliseconds;
-            best = Math.Min(best, clock.Elapsed.TotalMilliseconds);
+            _ = Pieces.Of(grid);
         }
 
-        Console.WriteLine($"{count}: mean {total / times:F2} ms, best {best:F2} ms; {GC.CollectionCount(0)} {GC.CollectionCount(1)} {GC.CollectionCount(2)}");
+        var all = new double[times];
+        for (var i = 0; i < times; i++)
+        {
+            if (what is "cut")
+            {
+                grid = new RayGrid(SampleJob.Stock, 512, threads: 1);
+            }
+            else if (grid.CanUndo)
+            {
+                grid.Undo();
+            }
+
+            if (what is "edit")
+            {
+                grid.Cut(edits[i % edits.Length]);
+            }
+
+            var run = what is "pieces" ? grid.Like(SampleJob.Stock) : grid;
+            if (what is "pieces")
+            {
+                run.CutAll(cuts);
+            }
+
+            var clock = Stopwatch.StartNew();
+            switch (what)
+            {
+                case "cut":
+                    grid.CutAll(cuts);
+                    break;
+                case "next":
+                    grid.Cut(edits[i % edits.Length]);
+                    break;
+                default:
+                    _ = Pieces.Of(run);
+                    break;
+            }
+
+            all[i] = clock.Elapsed.TotalMilliseconds;
+        }
+
+        Array.Sort(all);
+        Console.WriteLine($"{what} {count}: best {all[0]:F2}, median {all[times / 2]:F2} ms; collections {GC.CollectionCount(0)} {GC.CollectionCount(1)} {GC.CollectionCount(2)}");
+    }
+
+    // The last step edited: three kinds of move a millimetre lower.
+    private static SweptCut[] Edits(int count)
+    {
+        var more = SampleJob.Moves(count + 10);
+        return [.. ((int[])[0, 4, 6]).Select(k => more[count + k].ToCut()).Select(c => new SweptCut(c.Cutter, c.Path, Pose.Translation(new(0, 0, -1))))];
     }
 
     // Pieces after the last step was edited: made anew each time, three kinds of it in turn.

@@ -41,5 +41,5 @@ if (what is "oracle")
 
 if (what is "spin")
 {
-    Bench.Spin(int.Parse(args[1], CultureInfo.InvariantCulture), int.Parse(args[2], CultureInfo.InvariantCulture));
+    Bench.Spin(args[1], int.Parse(args[2]), int.Parse(args[3]));
 }

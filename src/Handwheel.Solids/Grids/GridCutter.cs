@@ -36,9 +36,10 @@ internal sealed class GridCutter
 
     internal RaySet AlongZ { get; }
 
-    internal void Fill(Solid bare) => Each((strip, _) => strip.Fill(bare), logged: false);
+    internal void Fill(Solid bare) => Each((strip, _) => strip.Fill(bare), null);
 
-    internal List<RayChange>[] Cut(GridCut cut) => Each((strip, log) => strip.Cut(cut, log), logged: true);
+    // Old: a log nobody needs any more, whose lists are used again.
+    internal List<RayChange>[] Cut(GridCut cut, List<RayChange>[]? old) => Each((strip, log) => strip.Cut(cut, log), old ?? NewLogs());
 
     // Columns first: what they leave is little for the others.
     internal void CutAll(IReadOnlyList<ISolid> cuts)
@@ -53,7 +54,7 @@ internal sealed class GridCutter
                     strip.Cut(cut, null);
                 }
             },
-            logged: false);
+            null);
     }
 
     internal void Restore(List<RayChange>[] changes)
@@ -62,7 +63,7 @@ internal sealed class GridCutter
         {
             for (var i = strip.Count - 1; i >= 0; i--)
             {
-                var (index, ray, lo, hi, more) = strip[i];
+                var (index, ray, lo, hi, more, _, _) = strip[i];
                 var set = index == 0 ? AlongX : index == 1 ? AlongY : AlongZ;
                 set.Lo[ray] = lo;
                 set.Hi[ray] = hi;
@@ -80,10 +81,11 @@ internal sealed class GridCutter
     // No metal, and no row of level rays, stands higher.
     private double Top() => Math.Max(grid.Zs[^1], AlongZ.TileHi.Max());
 
-    private List<RayChange>[] Each(Action<GridStrip, List<RayChange>?> work, bool logged)
+    private List<RayChange>[] NewLogs() => [.. Enumerable.Range(0, AlongX.Blocks + AlongY.Blocks).Select(_ => new List<RayChange>())];
+
+    private List<RayChange>[] Each(Action<GridStrip, List<RayChange>?> work, List<RayChange>[]? logs)
     {
         int across = AlongX.Blocks, along = AlongY.Blocks;
-        var logs = new List<RayChange>[across + along];
         Parallel.For(
             0,
             across + along,
@@ -91,14 +93,14 @@ internal sealed class GridCutter
             () => new FloorSweep(),
             (i, _, sweep) =>
             {
-                logs[i] = [];
+                logs?[i].Clear();
                 var strip = i < across
                     ? new GridStrip(grid, sweep, i, alongY: false)
                     : new GridStrip(grid, sweep, i - across, alongY: true);
-                work(strip, logged ? logs[i] : null);
+                work(strip, logs?[i]);
                 return sweep;
             },
             static _ => { });
-        return logs;
+        return logs ?? [];
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Handwheel.Solids.Grids;
 
 // All cells of a grid, kept from edit to edit: only those that a change may have touched are worked out anew.
@@ -49,28 +51,30 @@ internal sealed class PieceCells
     {
         foreach (var strip in changes)
         {
-            double low = double.PositiveInfinity, high = double.NegativeInfinity;
-            foreach (ref readonly var change in System.Runtime.InteropServices.CollectionsMarshal.AsSpan(strip))
+            var all = CollectionsMarshal.AsSpan(strip);
+            for (var i = 0; i < all.Length;)
             {
-                switch (change.Set)
+                // A run of one set and one row, or, upright, of the whole strip.
+                int set = all[i].Set, row = Row(all[i]), block = all[i].Ray % grid.AlongX.Columns / RaySet.BlockSize;
+                double from = all[i].From, to = all[i].To;
+                for (i++; i < all.Length && all[i].Set == set && (set == 2 || Row(all[i]) == row); i++)
+                {
+                    from = Math.Min(from, all[i].From);
+                    to = Math.Max(to, all[i].To);
+                }
+
+                switch (set)
                 {
                     case 0:
-                        Mark(change.Ray / grid.AlongX.Columns, change.Ray % grid.AlongX.Columns / RaySet.BlockSize);
+                        Mark(row, block);
                         break;
                     case 1:
-                        var (near, far) = Touched(grid.AlongY, change);
-                        MarkAcross(change.Ray / grid.AlongY.Columns, near, far);
+                        MarkAcross(row, from, to);
                         break;
                     default:
-                        var (from, to) = Touched(grid.AlongZ, change);
-                        (low, high) = (Math.Min(low, from), Math.Max(high, to));
+                        MarkUpright(block, from, to);
                         break;
                 }
-            }
-
-            if (low <= high)
-            {
-                MarkUpright(strip[^1].Ray % grid.AlongZ.Columns / RaySet.BlockSize, low, high);
             }
         }
     }
@@ -162,17 +166,5 @@ internal sealed class PieceCells
         }
     }
 
-    // Where a ray differs from what it was, at most.
-    private static (double From, double To) Touched(RaySet set, in RayChange change)
-    {
-        double lo = set.Lo[change.Ray], hi = set.Hi[change.Ray];
-        if (change.More is not null || set.More[change.Ray] is not null || !(lo < hi) || !(change.Lo < change.Hi))
-        {
-            return (Math.Min(lo, change.Lo), Math.Max(hi, change.Hi));
-        }
-
-        return lo == change.Lo ? (Math.Min(hi, change.Hi), Math.Max(hi, change.Hi))
-            : hi == change.Hi ? (Math.Min(lo, change.Lo), Math.Max(lo, change.Lo))
-            : (Math.Min(lo, change.Lo), Math.Max(hi, change.Hi));
-    }
+    private int Row(in RayChange change) => change.Ray / (change.Set == 1 ? grid.AlongY.Columns : grid.AlongX.Columns);
 }

@@ -14,6 +14,7 @@ public sealed partial class RayGrid
     private readonly Solid bare;
     private readonly List<ISolid> cuts;
     private List<RayChange>[]? undo;
+    private List<RayChange>[]? spare;
     private ISolid? lastCut;
     private PieceCells? cells;
 
@@ -151,7 +152,8 @@ public sealed partial class RayGrid
     /// <exception cref="ArgumentNullException"><paramref name="cut"/> is null.</exception>
     public void Cut(ISolid cut)
     {
-        undo = cutter.Cut(GridCut.Of(Solid.From(cut)));
+        undo = cutter.Cut(GridCut.Of(Solid.From(cut)), undo ?? spare);
+        spare = null;
         cells?.Mark(undo);
         cuts.Add(cut);
         Version++;
@@ -183,6 +185,7 @@ public sealed partial class RayGrid
 
         cells?.Mark(undo);
         cutter.Restore(undo);
+        spare = undo;
         cuts.RemoveAt(cuts.Count - 1);
         Version++;
         undo = null;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Handwheel.Solids.Soundings;
 
@@ -62,6 +63,7 @@ internal sealed class RaySet
         return copy;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal bool IsEmpty(int ray) => !(Lo[ray] < Hi[ray]);
 
     // Sets a ray from sorted disjoint intervals.
@@ -163,7 +165,7 @@ internal sealed class RaySet
             return TakeFromMany(ray, more, a, b, log, set);
         }
 
-        log?.Add(new(set, ray, lo, hi, null));
+        log?.Add(new(set, ray, lo, hi, null, Math.Max(a, lo), Math.Min(b, hi)));
         if (a <= lo)
         {
             if (b >= hi)
@@ -212,8 +214,10 @@ internal sealed class RaySet
         return -1;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal int CountOf(int ray) => IsEmpty(ray) ? 0 : (More[ray]?.Length / 2) ?? 1;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal (double Lo, double Hi) IntervalOf(int ray, int index) =>
         More[ray] is { } more ? (more[2 * index], more[(2 * index) + 1]) : (Lo[ray], Hi[ray]);
 
@@ -233,7 +237,7 @@ internal sealed class RaySet
 
         Span<double> kept = more.Length <= 62 ? stackalloc double[64] : new double[more.Length + 2];
         var n = Carve(more, met, a, b, kept);
-        log?.Add(new(set, ray, Lo[ray], Hi[ray], more));
+        log?.Add(new(set, ray, Lo[ray], Hi[ray], more, Math.Max(a, Lo[ray]), Math.Min(b, Hi[ray])));
         SetPairs(ray, kept[..n]);
         return true;
     }
