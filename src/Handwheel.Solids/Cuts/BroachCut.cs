@@ -41,5 +41,7 @@ public sealed class BroachCut : Solid
 
     internal override double Distance(Point3 point) => solid.Distance(point);
 
+    internal override double LeastIn(in Box3 cell) => solid.LeastIn(cell);
+
     internal override void Sound(in Line3 line, bool closed, SpanList into) => solid.Sound(line, closed, into);
 }

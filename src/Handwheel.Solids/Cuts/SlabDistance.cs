@@ -17,7 +17,35 @@ internal static class SlabDistance
         return least;
     }
 
-    private static double Of(Slab s, double near, double far, double z)
+    // The least over a range of heights, no place nearer to the path than near; holes are not counted, so it only claims less.
+    internal static double LeastOfStack(ReadOnlySpan<Slab> slabs, double near, double low, double high)
+    {
+        var least = double.PositiveInfinity;
+        foreach (var s in slabs)
+        {
+            var side = LeastSide(s, near, low, high);
+            var ends = Math.Max(s.Z0 - high, low - s.Z1);
+            least = Math.Min(least, s.R0 == s.R1 && !s.IsTorus ? Solid.Corner(side, ends) : Math.Max(side, ends));
+        }
+
+        return least;
+    }
+
+    private static double LeastSide(Slab s, double near, double low, double high)
+    {
+        if (s.IsTorus || s.C == -1)
+        {
+            var e = near - s.CentreRadius;
+            double aside = Math.Max(0, Math.Max(low - s.CentreZ, s.CentreZ - high)), most = Math.Max(Math.Abs(low - s.CentreZ), Math.Abs(high - s.CentreZ));
+            return s.Bulges
+                ? Math.Sqrt((Math.Max(0, e) * Math.Max(0, e)) + (aside * aside)) - s.ArcRadius
+                : s.ArcRadius - Math.Sqrt((Math.Min(0, e) * Math.Min(0, e)) + (most * most));
+        }
+
+        return Math.Min(Side(s, near, low), Side(s, near, high));
+    }
+
+    internal static double Of(Slab s, double near, double far, double z)
     {
         var ends = Math.Max(s.Z0 - z, z - s.Z1);
         var side = Side(s, near, z);

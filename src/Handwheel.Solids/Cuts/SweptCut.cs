@@ -103,18 +103,64 @@ public sealed class SweptCut : Solid
             return SlabDistance.OfStack(slabs, Path.LeastDistance(p.Plan), Path.GreatestDistance(p.Plan), p.Z - Path.From.Z);
         }
 
-        // On a slope: the cutter standing at many places of the path, less half the way between them.
-        const int stations = 64;
-        var step = Path.Length / stations;
-        double least = double.PositiveInfinity;
-        for (var i = 0; i <= stations; i++)
+        var least = double.PositiveInfinity;
+        for (var i = 0; i < slabs.Length; i++)
         {
-            var at = Path.At(i / (double)stations);
-            var rho = p.Plan.DistanceTo(at.Plan);
-            least = Math.Min(least, SlabDistance.OfStack(slabs, rho, rho, p.Z - at.Z));
+            if (BoxDistance(boxes[i], p) < least)
+            {
+                least = Math.Min(least, OnSlope(slabs[i], p - Path.From, Path.To - Path.From, least));
+            }
         }
 
-        return least <= 0 ? least : Math.Max(0, least - (step / 2));
+        return least;
+    }
+
+    internal override double LeastIn(in Box3 cell)
+    {
+        var far = base.LeastIn(cell);
+        var local = cell.Placed(toCut);
+        Point2 low = local.Min.Plan, high = local.Max.Plan;
+        double z0 = Math.Min(Path.From.Z, Path.To.Z), z1 = Math.Max(Path.From.Z, Path.To.Z);
+        if (Path.Kind == PathKind.Arc)
+        {
+            var near = PlanGap.ToArc(low, high, Path.Centre, Path.Radius, Path.NearestInPlan(local.Centre.Plan));
+            return Math.Max(far, SlabDistance.LeastOfStack(slabs, near, local.Min.Z - z1, local.Max.Z - z0));
+        }
+
+        if (!Path.IsLevel && Path.From.Plan != Path.To.Plan)
+        {
+            return far;
+        }
+
+        // Level, or plunged: a range of heights of the cutter passes the cell.
+        var gap = PlanGap.ToSegment(low, high, Path.From.Plan, Path.To.Plan);
+        return Math.Max(far, SlabDistance.LeastOfStack(slabs, gap, local.Min.Z - z1, local.Max.Z - z0));
+    }
+
+    // A convex layer's distance is convex along the path, so thirds close in on its least; others are halved with the rate they change at.
+    private static double OnSlope(Slab slab, Vector3 q, Vector3 d, double known)
+    {
+        var length = d.Length;
+        if (!slab.IsConvex)
+        {
+            return LeastValue.Over(0, 1, length, Math.Max(1e-4, 0.02 * Math.Min(known, 1e3)), At);
+        }
+
+        double a = 0, b = 1;
+        while ((b - a) * length > 1e-9 && b - a > 1e-15)
+        {
+            double l = a + ((b - a) / 3), r = b - ((b - a) / 3);
+            (a, b) = At(l) < At(r) ? (a, r) : (l, b);
+        }
+
+        return Math.Min(Math.Min(At(0), At(1)), At((a + b) / 2) - (length * (b - a)));
+
+        double At(double share)
+        {
+            var g = q - (d * share);
+            var rho = Math.Sqrt((g.X * g.X) + (g.Y * g.Y));
+            return SlabDistance.Of(slab, rho, rho, g.Z);
+        }
     }
 
     internal override void Sound(in Line3 line, bool closed, SpanList into)

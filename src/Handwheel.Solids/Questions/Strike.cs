@@ -4,17 +4,24 @@ using Handwheel.Solids.Soundings;
 namespace Handwheel.Solids.Questions;
 
 /// <summary>
-/// Whether a solid in motion meets another: the box that holds both is halved again and again, and a part is put aside when signed distances that never
-/// claim too much show that the obstacle is not in it or that the mover is farther than the nearest known. So a clearance is certified, not sampled.
+/// Whether a solid in motion meets another: the box that holds both is halved again and again, and a cell is put aside when bounds that never claim too
+/// much show that the obstacle is not in it or that the mover is farther from all of it than the nearest known. So a clearance is certified, not sampled.
 /// </summary>
+/// <remarks>
+/// A cell is bounded as a whole, not from its middle, where the solid is a block, a prism or a cutter on a level or upright path, so long cells along parallel
+/// faces stay whole; each cell is halved across the side that tells most.
+/// </remarks>
 public static class Strike
 {
+    // What rounding may add up to, mm: never claimed as clearance.
+    private const double Rounding = 1e-9;
+
     /// <summary>Looks for the obstacle's place nearest to, or deepest in, the mover.</summary>
     /// <param name="mover">The swept cutter, whole, or any solid.</param>
     /// <param name="obstacle">What must not be met.</param>
     /// <param name="enough">Clearances of this much need not be told apart, mm.</param>
-    /// <param name="tolerance">How finely to look, mm: a clearance is certified to within a few times this.</param>
-    /// <param name="budget">How many places may be looked at.</param>
+    /// <param name="tolerance">How finely to look, mm: a clearance is certified to within this, or a few times this beside curved or tilted faces.</param>
+    /// <param name="budget">How many places and cells may be looked at.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is not above 0.</exception>
     public static StrikeResult Check(ISolid mover, ISolid obstacle, double enough = 1, double tolerance = 0.01, int budget = 50_000)
@@ -39,97 +46,148 @@ public static class Strike
             }
         }
 
-        return Search(a, b, box, enough, tolerance, budget);
+        return new Search(a, b, tolerance, enough, box).Run(budget);
     }
 
-    private static StrikeResult Search(Solid mover, Solid obstacle, Box3 box, double enough, double tolerance, int budget)
+    // The cells still to be looked at, and what is known so far.
+    private sealed class Search
     {
-        var search = new State(mover, obstacle, tolerance) { Known = enough, Settled = enough, Place = box.Centre };
-        var left = budget;
-        search.Queue.Enqueue(box, double.NegativeInfinity);
-        while (left > 0 && search.Queue.TryDequeue(out var cell, out var bound))
+        private readonly Solid mover;
+        private readonly Solid obstacle;
+        private readonly double tolerance;
+        private readonly PriorityQueue<Box3, double> queue = new();
+
+        // Least distance of a place of the obstacle that has been looked at; negative inside the mover.
+        private double known;
+
+        // Least bound of the cells too small to halve again.
+        private double settled;
+        private Point3 place;
+        private int looked;
+
+        internal Search(Solid mover, Solid obstacle, double tolerance, double enough, Box3 box)
         {
-            left--;
-            if (bound >= search.Known - tolerance || (search.Known < -tolerance && left < budget - 5000))
+            this.mover = mover;
+            this.obstacle = obstacle;
+            this.tolerance = tolerance;
+            known = settled = enough;
+            place = box.Centre;
+            if (!(obstacle.LeastIn(box) > 0))
             {
-                search.Settled = Math.Min(search.Settled, bound);
-                break;
+                queue.Enqueue(box, mover.LeastIn(box));
+            }
+        }
+
+        internal StrikeResult Run(int budget)
+        {
+            // Once an overlap is known, this much more is spent on its depth.
+            const int more = 5000;
+            var found = int.MaxValue;
+            while (looked < budget && queue.TryPeek(out var cell, out var bound) && bound < known - tolerance)
+            {
+                if (known < -tolerance)
+                {
+                    found = Math.Min(found, looked);
+                    if (looked > found + more)
+                    {
+                        break;
+                    }
+                }
+
+                queue.Dequeue();
+                Look(cell, bound);
             }
 
-            search.Look(cell);
+            if (known < -Rounding)
+            {
+                return new(StrikeVerdict.Strikes, 0, -known, place);
+            }
+
+            var least = Math.Min(settled, known);
+            if (queue.TryPeek(out _, out var next))
+            {
+                least = Math.Min(next, least);
+            }
+
+            least -= Rounding;
+            return least > 0 ? new(StrikeVerdict.Clear, least, 0, place) : new(StrikeVerdict.Undecided, 0, 0, place);
         }
 
-        if (search.Known < -1e-9)
+        private void Look(in Box3 cell, double bound)
         {
-            return new(StrikeVerdict.Strikes, 0, -search.Known, search.Place);
+            Sample(cell.Centre);
+            if (cell.Size.Length <= tolerance)
+            {
+                settled = Math.Min(settled, bound);
+                return;
+            }
+
+            // Both halves across each side: the side is taken whose halves are known best. Looked at too: the cell's side, edge or corner that is nearest by these bounds.
+            (Box3 Low, Box3 High, double A, double B) best = default;
+            var rank = double.NegativeInfinity;
+            Span<double> near = [cell.Centre.X, cell.Centre.Y, cell.Centre.Z];
+            for (var axis = 0; axis < 3; axis++)
+            {
+                var (low, top) = Halves(cell, axis);
+                double a = Bound(low), b = Bound(top);
+                near[axis] = a < b ? End(cell.Min, axis) : b < a ? End(cell.Max, axis) : near[axis];
+
+                // What is put aside counts as far; long sides go first where nothing else tells.
+                var worth = Math.Min(a, known) + Math.Min(b, known) + (1e-3 * Side(cell, axis));
+                if (worth > rank && Side(cell, axis) > tolerance / 4)
+                {
+                    (rank, best) = (worth, (low, top, a, b));
+                }
+            }
+
+            Sample(new(near[0], near[1], near[2]));
+            Keep(best.Low, Math.Max(best.A, bound));
+            Keep(best.High, Math.Max(best.B, bound));
         }
 
-        var least = Math.Min(search.Settled, search.Known);
-        if (left == 0 && search.Queue.TryPeek(out _, out var next))
+        private void Keep(in Box3 cell, double bound)
         {
-            least = Math.Min(next, least);
+            if (bound < known)
+            {
+                queue.Enqueue(cell, bound);
+            }
         }
 
-        return least > 0 ? new(StrikeVerdict.Clear, least, 0, search.Place) : new(StrikeVerdict.Undecided, 0, 0, search.Place);
-    }
-
-    // The boxes still to be looked at, and what is known so far.
-    private sealed class State(Solid mover, Solid obstacle, double tolerance)
-    {
-        internal PriorityQueue<Box3, double> Queue { get; } = new();
-
-        internal double Known { get; set; }
-
-        internal double Settled { get; set; }
-
-        internal Point3 Place { get; set; }
-
-        internal void Look(Box3 cell)
+        // How far the mover stays from what the cell may hold of the obstacle: anything when it holds none.
+        private double Bound(in Box3 cell)
         {
-            var centre = cell.Centre;
-            var half = cell.Size.Length / 2;
-            var there = obstacle.Distance(centre);
-            if (there > half)
+            looked++;
+            return obstacle.LeastIn(cell) > 0 ? double.PositiveInfinity : mover.LeastIn(cell);
+        }
+
+        private void Sample(Point3 at)
+        {
+            looked++;
+            if (obstacle.Distance(at) > 0)
             {
                 return;
             }
 
-            var near = mover.Distance(centre);
-            if (there <= 0 && near < Known && obstacle.Contains(centre))
+            var near = mover.Distance(at);
+            if (near < known && obstacle.Contains(at))
             {
-                (Known, Place) = (near, centre);
-            }
-
-            if (near - half >= Known)
-            {
-                return;
-            }
-
-            if (half <= tolerance / 2)
-            {
-                Settled = Math.Min(Settled, near - half);
-                return;
-            }
-
-            foreach (var part in Halves(cell))
-            {
-                Queue.Enqueue(part, near - half);
+                (known, place) = (near, at);
             }
         }
-    }
 
-    // Cut across the longest side.
-    private static Box3[] Halves(Box3 cell)
-    {
-        Vector3 size = cell.Size;
-        var c = cell.Centre;
-        if (size.X >= size.Y && size.X >= size.Z)
+        private static double Side(in Box3 cell, int axis) => End(cell.Max, axis) - End(cell.Min, axis);
+
+        private static double End(Point3 p, int axis) => axis == 0 ? p.X : axis == 1 ? p.Y : p.Z;
+
+        private static (Box3 Low, Box3 High) Halves(in Box3 cell, int axis)
         {
-            return [cell with { Max = cell.Max with { X = c.X } }, cell with { Min = cell.Min with { X = c.X } }];
+            var c = cell.Centre;
+            return axis switch
+            {
+                0 => (cell with { Max = cell.Max with { X = c.X } }, cell with { Min = cell.Min with { X = c.X } }),
+                1 => (cell with { Max = cell.Max with { Y = c.Y } }, cell with { Min = cell.Min with { Y = c.Y } }),
+                _ => (cell with { Max = cell.Max with { Z = c.Z } }, cell with { Min = cell.Min with { Z = c.Z } }),
+            };
         }
-
-        return size.Y >= size.Z
-            ? [cell with { Max = cell.Max with { Y = c.Y } }, cell with { Min = cell.Min with { Y = c.Y } }]
-            : [cell with { Max = cell.Max with { Z = c.Z } }, cell with { Min = cell.Min with { Z = c.Z } }];
     }
 }

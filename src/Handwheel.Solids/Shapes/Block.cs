@@ -39,6 +39,8 @@ public sealed class Block : Solid
         return inside <= 0 ? inside : BoxDistance(Bounds, point);
     }
 
+    internal override double LeastIn(in Box3 cell) => BoxGap(Bounds, cell);
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         double lo = double.NegativeInfinity, hi = double.PositiveInfinity;

@@ -36,6 +36,18 @@ public sealed class Difference : Compound
         return most;
     }
 
+    internal override double LeastIn(in Box3 cell)
+    {
+        var most = Solids[0].LeastIn(cell);
+        for (var i = 1; i < Solids.Length; i++)
+        {
+            // Deep inside what is cut out there is no metal.
+            most = Math.Max(most, -Solids[i].Distance(cell.Centre) - (cell.Size.Length / 2));
+        }
+
+        return most;
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         var start = into.Count;

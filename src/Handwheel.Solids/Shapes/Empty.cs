@@ -24,6 +24,8 @@ public sealed class Empty : Solid
 
     internal override double Distance(Point3 point) => double.PositiveInfinity;
 
+    internal override double LeastIn(in Box3 cell) => double.PositiveInfinity;
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         // No metal, no interval.

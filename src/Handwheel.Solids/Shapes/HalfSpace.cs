@@ -40,6 +40,12 @@ public sealed class HalfSpace : Solid
 
     internal override double Distance(Point3 point) => (point - Place).Dot(outward);
 
+    internal override double LeastIn(in Box3 cell)
+    {
+        var half = cell.Size * 0.5;
+        return Distance(cell.Centre) - (half.X * Math.Abs(outward.X)) - (half.Y * Math.Abs(outward.Y)) - (half.Z * Math.Abs(outward.Z));
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         var height = (line.Origin - Place).Dot(outward);

@@ -49,6 +49,17 @@ public sealed class Intersection : Compound
         return most;
     }
 
+    internal override double LeastIn(in Box3 cell)
+    {
+        var most = double.NegativeInfinity;
+        foreach (var part in Solids)
+        {
+            most = Math.Max(most, part.LeastIn(cell));
+        }
+
+        return most;
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         var start = into.Count;

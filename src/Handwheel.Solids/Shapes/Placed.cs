@@ -39,5 +39,7 @@ public sealed class Placed : Solid
 
     internal override double Distance(Point3 point) => solid.Distance(back.Apply(point));
 
+    internal override double LeastIn(in Box3 cell) => Math.Max(solid.LeastIn(cell.Placed(back)), base.LeastIn(cell));
+
     internal override void Sound(in Line3 line, bool closed, SpanList into) => solid.Sound(line.Placed(back), closed, into);
 }

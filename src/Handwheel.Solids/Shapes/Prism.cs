@@ -65,6 +65,26 @@ public sealed class Prism : Solid
         return Corner(Outline.IsInside(point.Plan) ? -d : d, Math.Max(Z0 - point.Z, point.Z - Z1));
     }
 
+    internal override double LeastIn(in Box3 cell)
+    {
+        var ends = Math.Max(Z0 - cell.Max.Z, cell.Min.Z - Z1);
+        Point2 low = cell.Min.Plan, high = cell.Max.Plan, centre = cell.Centre.Plan;
+        if (Outline.IsInside(centre))
+        {
+            return Math.Max(-Outline.DistanceTo(centre) - ((high - low).Length / 2), ends);
+        }
+
+        var side = double.PositiveInfinity;
+        foreach (var piece in Outline.Pieces)
+        {
+            side = Math.Min(side, piece.IsArc
+                ? PlanGap.ToArc(low, high, piece.Centre, piece.Radius, piece.Nearest(centre))
+                : PlanGap.ToSegment(low, high, piece.From, piece.To));
+        }
+
+        return Corner(side, ends);
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         double lo = double.NegativeInfinity, hi = double.PositiveInfinity;

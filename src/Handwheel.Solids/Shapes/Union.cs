@@ -40,6 +40,17 @@ public sealed class Union : Compound
         return least;
     }
 
+    internal override double LeastIn(in Box3 cell)
+    {
+        var least = double.PositiveInfinity;
+        foreach (var part in Solids)
+        {
+            least = Math.Min(least, part.LeastIn(cell));
+        }
+
+        return least;
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         var start = into.Count;

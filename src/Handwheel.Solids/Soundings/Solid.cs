@@ -51,6 +51,18 @@ public abstract class Solid : ISolid
     // A signed distance that never claims too much: positive at most the distance to the solid, negative at most the depth inside it, 0 when unsure.
     internal virtual double Distance(Point3 point) => BoxDistance(Bounds, point);
 
+    // A bound over a whole cell: where it is positive, no place of the cell is nearer to the solid than that; not positive, it claims nothing and only ranks.
+    internal virtual double LeastIn(in Box3 cell) => Distance(cell.Centre) - (cell.Size.Length / 2);
+
+    // The distance between two boxes; where they overlap, less the least way out.
+    internal static double BoxGap(in Box3 a, in Box3 b)
+    {
+        var x = Math.Max(a.Min.X - b.Max.X, b.Min.X - a.Max.X);
+        var y = Math.Max(a.Min.Y - b.Max.Y, b.Min.Y - a.Max.Y);
+        var z = Math.Max(a.Min.Z - b.Max.Z, b.Min.Z - a.Max.Z);
+        return Corner(Corner(x, y), z);
+    }
+
     internal static double BoxDistance(Box3 box, Point3 p)
     {
         var x = Math.Max(0, Math.Max(box.Min.X - p.X, p.X - box.Max.X));

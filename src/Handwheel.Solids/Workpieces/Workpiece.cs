@@ -112,6 +112,21 @@ public sealed class Workpiece : Solid
         return most;
     }
 
+    internal override double LeastIn(in Box3 cell)
+    {
+        var most = bare.LeastIn(cell);
+        var centre = cell.Centre;
+        foreach (var cut in cuts)
+        {
+            if (cut.Bounds.Contains(centre))
+            {
+                most = Math.Max(most, -((Solid)cut).Distance(centre) - (cell.Size.Length / 2));
+            }
+        }
+
+        return most;
+    }
+
     internal override void Sound(in Line3 line, bool closed, SpanList into)
     {
         using var metal = SpanPool.Rent(out var solid);
