@@ -94,11 +94,16 @@ public static class DialSheet
         var drawn = 0;
         var courses = parts.Plan.Course.Stages;
         var cutters = false;
+        HoldingScene? scene = null;
         for (var i = 0; i < parts.Plan.Stages.Count; i++)
         {
             var stage = parts.Plan.Stages[i];
-            var scene = stage.Setup is { } setup ? new HoldingScene(parts.Plan.Job, parts.Plan.Shop, parts.Part, setup, parts.Stocks) { Planned = Planned(courses.Take(i + 1), setup, parts.Plan.Job.Stock) } : null;
-            if (scene is not null)
+            if (stage.Setup is { } setup)
+            {
+                scene = new(parts.Plan.Job, parts.Plan.Shop, parts.Part, setup, parts.Stocks) { Planned = Planned(courses.Take(i + 1), setup, parts.Plan.Job.Stock) };
+            }
+
+            if (stage.Setup is not null && scene is not null)
             {
                 yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters);
             }
@@ -109,7 +114,7 @@ public static class DialSheet
                 yield return CutterBlocks.Of(parts);
             }
 
-            var moves = i < courses.Count ? Segment.Of(courses[i]) : new SortedDictionary<string, IReadOnlyList<Segment>>(StringComparer.Ordinal);
+            var moves = i < courses.Count ? Segment.Of(courses[i], parts.Plan.Shop) : new SortedDictionary<string, IReadOnlyList<Segment>>(StringComparer.Ordinal);
             foreach (var block in StepBlocks.Of(parts, stage, scene, moves))
             {
                 progress?.Report(++drawn / total);

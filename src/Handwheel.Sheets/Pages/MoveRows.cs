@@ -28,7 +28,7 @@ internal sealed class MoveRows
     /// <returns>A piece.</returns>
     public Piece Heading() => new(
         $"<div class=\"mh\"><span class=\"h1\">move</span><span class=\"h2\">from</span><span class=\"h3\">crank to, {(_numbers.Unit == Quantities.LengthUnit.Inch ? "in" : "mm")}{(_setup?.Rotary is null ? string.Empty : " (T: \u00B0 \u2032)")}</span><span class=\"h4\">arrive</span><span class=\"h5\">crank</span><span class=\"h6\">s a turn</span><span class=\"h7\">lock, remark</span></div>",
-        3.8);
+        3.8) { KeepsNext = true };
 
     /// <summary>Lines as pieces.</summary>
     /// <param name="lines">The lines.</param>
@@ -55,7 +55,7 @@ internal sealed class MoveRows
         var beside = remark.Length == 0 || (!move.ReadBack && TextMeasure.Lines(remark, Face.Plain, 7.2, Room) <= 2);
         var cell = (beside ? $"<em>{Text(remark)}</em>" : string.Empty) + (move.ReadBack ? "<b class=\"rb\">reads</b>" : string.Empty);
         var html = $"<div class=\"mv{(move.Cutting ? " cut" : string.Empty)}\"><span class=\"c0\">{(inBracket ? string.Empty : Bits.Box)}</span>{Readings(move)}{Crank(move)}<span class=\"c10\">{cell}</span></div>";
-        yield return new(html, Math.Max(RowTall, 3.1 + (TextMeasure.Lines(Turns(move), Face.Plain, 7.4, TurnsWide) * 2.85)));
+        yield return new(html, Math.Max(RowTall, 3.1 + (TextMeasure.Lines(Turns(move), Face.Plain, 7.4, TurnsWide) * 2.85))) { KeepsNext = !beside };
         if (!beside)
         {
             yield return Under(remark);
@@ -136,7 +136,7 @@ internal sealed class MoveRows
         var more = line.Remark.Length > 0 ? "; " + line.Remark : string.Empty;
         var text = $"put in, {_numbers.Short(line.Out)} out; {speed}{more}";
         var lines = TextMeasure.Lines(text, Face.Plain, 8.4, Wide - 32);
-        return new($"<div class=\"pi\"><span class=\"c0\">{Bits.Box}</span><b class=\"id\">{Text(line.Cutter)}</b><span>{Text(text)}</span></div>", Math.Max(5.7, (lines * 3.8) + 1.6));
+        return new($"<div class=\"pi\"><span class=\"c0\">{Bits.Box}</span><b class=\"id\">{Text(line.Cutter)}</b><span>{Text(text)}</span></div>", Math.Max(5.7, (lines * 3.8) + 1.6)) { KeepsNext = true };
     }
 
     private IEnumerable<Piece> Bracket(PassBracket bracket)

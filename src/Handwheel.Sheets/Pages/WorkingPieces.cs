@@ -14,17 +14,18 @@ internal static class WorkingPieces
     /// <param name="step">The step.</param>
     /// <param name="numbers">How readings are printed.</param>
     /// <param name="width">Width of the column.</param>
+    /// <param name="row">The row a working's reading stands in.</param>
     /// <returns>Pieces.</returns>
-    public static IEnumerable<Piece> Of(PlanStep step, SheetNumbers numbers, double width)
+    public static IEnumerable<Piece> Of(PlanStep step, SheetNumbers numbers, double width, Func<Working, int> row)
     {
         var readings = Readings(step.Lines, numbers);
         var seen = new HashSet<(string, string)>();
         foreach (var working in step.Workings)
         {
             var label = readings.TryGetValue(working, out var reading) ? reading : Value(working, numbers);
-            if (seen.Add((label, working.PutIn)))
+            if (seen.Add((label, working.Name)))
             {
-                yield return One(working, label, numbers, width);
+                yield return One(working, label, numbers, width) with { Row = row(working) };
             }
         }
     }
@@ -42,11 +43,21 @@ internal static class WorkingPieces
     /// <returns>Text.</returns>
     public static string Value(Working working, SheetNumbers numbers) => working.Unit switch
     {
+        "mm" when AxisNamed(working) is { } axis => $"{axis} {numbers.Reading(axis, working.Result)}",
         "mm" => numbers.Length(working.Result),
         "deg" => numbers.Reading(Jobs.Moves.Axis.T, working.Result),
         "1" => Markup.Number(working.Result),
         "mm/min" or "rpm" or "N" when Math.Abs(working.Result) >= 10 => $"{Bits.Fixed(working.Result, 0)} {working.Unit}",
         _ => $"{Markup.Number(Math.Round(working.Result, 2))} {working.Unit}",
+    };
+
+    // A working of a reading begins with its axis: "X of hub".
+    private static Jobs.Moves.Axis? AxisNamed(Working working) => working.Name switch
+    {
+        ['X', ' ', ..] => Jobs.Moves.Axis.X,
+        ['Y', ' ', ..] => Jobs.Moves.Axis.Y,
+        ['Z', ' ', ..] => Jobs.Moves.Axis.Z,
+        _ => null,
     };
 
     private static Piece One(Working working, string label, SheetNumbers numbers, double width)

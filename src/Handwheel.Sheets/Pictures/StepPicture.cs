@@ -15,6 +15,8 @@ internal sealed class StepPicture
     private readonly string _step;
     private readonly double _theta;
     private readonly IReadOnlyList<Segment> _moves;
+    private readonly IReadOnlyList<Segment> _shown;
+    private readonly bool _cuts;
     private readonly double _radius;
     private readonly Svg _svg;
     private readonly ViewFrame _frame;
@@ -26,35 +28,46 @@ internal sealed class StepPicture
     private StepPicture(HoldingScene scene, string step, int number, double theta, IReadOnlyList<Segment> moves, double width, double mostTall)
     {
         (_scene, _step, _theta, _moves) = (scene, step, theta, moves);
+        _shown = [.. moves.Where(m => m.Cuts)];
+        _cuts = _shown.Count > 0;
+        _shown = _cuts ? _shown : [.. moves.Where(m => m.Touches > 0)];
         var cutter = moves.LastOrDefault(m => m.Cuts)?.Cutter;
-        _radius = cutter is not null && scene.Shop.Cutters.TryGetValue(cutter, out var c) ? c.TrueAcross / 2 : 0;
+        _radius = !_cuts ? _shown.Select(m => m.Touches).DefaultIfEmpty(0).Max()
+            : cutter is not null && scene.Shop.Cutters.TryGetValue(cutter, out var c) ? c.TrueAcross / 2 : 0;
         _undercuts = cutter is not null && scene.Shop.Cutters.TryGetValue(cutter, out var u) && (u.Kind is CutterKind.Saw or CutterKind.TSlot or CutterKind.Woodruff or CutterKind.Dovetail);
         _words = Words();
         var world = World();
         var top = 2.5 + (4 * _words.Count);
         var scale = Math.Min(3, Math.Min((width - LeftWide - RightWide) / world.Wide, (mostTall - top - 9) / world.Tall));
         _frame = new(world, scale, LeftWide + ((width - LeftWide - RightWide - (world.Wide * scale)) / 2), top);
-        _svg = new(width, top + _frame.Tall + 8.5, $"Step {step} from above.");
+        _svg = new(width, top + _frame.Tall + (_shown.Count > 0 ? 8.5 : 1), $"Step {step} from above.");
         _clip = FormattableString.Invariant($"c{step}-{number}");
     }
 
-    /// <summary>The pictures of a step: one for each way the work lies while it is cut, two at most.</summary>
+    /// <summary>The pictures of a step: one for each way the work lies while it is cut, two at most; one where it touches or is worked by hand.</summary>
     /// <param name="scene">The holding.</param>
     /// <param name="step">The step's id.</param>
     /// <param name="moves">Its moves.</param>
     /// <param name="width">Width on paper.</param>
     /// <param name="mostTall">Height of each at most.</param>
-    /// <returns>None where nothing is cut.</returns>
-    public static IReadOnlyList<Svg> Draw(HoldingScene scene, string step, IReadOnlyList<Segment> moves, double width, double mostTall)
+    /// <returns>Pictures, each with the first move it shows.</returns>
+    public static IReadOnlyList<(Svg Picture, int Move)> Draw(HoldingScene scene, string step, IReadOnlyList<Segment> moves, double width, double mostTall)
     {
         var ways = moves.Where(m => m.Cuts).Select(m => Lies(m.From.T)).Distinct().ToArray();
-        var pictures = new List<Svg>();
+        if (ways.Length == 0)
+        {
+            var still = new StepPicture(scene, step, 0, moves.Where(m => m.Touches > 0).Select(m => Lies(m.From.T)).LastOrDefault(), moves, width, mostTall);
+            still.Draw([]);
+            return [(still._svg, 0)];
+        }
+
+        var pictures = new List<(Svg Picture, int Move)>();
         foreach (var theta in ways.Length > 2 ? ways.Take(1) : ways)
         {
             var mine = moves.Where(m => Lies(m.From.T) == theta || (m.Turns && m.Cuts && Lies(m.To.T) == theta)).ToArray();
             var picture = new StepPicture(scene, step, pictures.Count, theta, mine, width, mostTall);
             picture.Draw(ways.Length > 2 ? ways : []);
-            pictures.Add(picture._svg);
+            pictures.Add((picture._svg, mine.Where(m => m.Number > 0).Select(m => m.Number).FirstOrDefault()));
         }
 
         return pictures;
@@ -74,13 +87,21 @@ internal sealed class StepPicture
         Metal();
         _svg.Path(_frame.OpenData(_scene.AtTheta(_scene.Hidden, _theta)), "parthidden");
         _svg.Path(_frame.OpenData(_scene.AtTheta(_scene.Seen, _theta)), "part");
-        Travels();
+        if (_cuts)
+        {
+            Travels();
+        }
+
         Cutter();
         Figures(_levels.Map!, _levels.Levels!);
         _svg.EndClip();
         Turning();
-        Axes();
-        Readings();
+        if (_shown.Count > 0)
+        {
+            Axes();
+            Readings();
+        }
+
         for (var i = 0; i < _words.Count; i++)
         {
             _svg.Text(0, 3 + (4 * i), _words[i], 8, i == 0 ? "sayt" : "say");
@@ -119,7 +140,7 @@ internal sealed class StepPicture
                 : $"T {Markup.TrueMinus(numbers.Reading(Axis.T, turn.From.T))} to {Markup.TrueMinus(numbers.Reading(Axis.T, turn.To.T))}");
             words.Add(by < 0 ? "the work turns clockwise from above" : "the work turns counterclockwise from above");
         }
-        else if (_moves.Any(m => m.Cuts))
+        else if (_cuts)
         {
             words.Add($"T {Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, _theta))}{(_scene.Setup.Rotary.Lies && _theta != 0 ? ", drawn as it lies at T 0" : string.Empty)}");
         }
@@ -130,7 +151,7 @@ internal sealed class StepPicture
     private Box2 World()
     {
         var stock = _scene.AtTheta(_scene.StockBox.Plan, _theta);
-        var places = _moves.Where(m => m.Cuts).SelectMany(m => new[] { Plan(m.From), Plan(m.To) }).ToArray();
+        var places = _shown.SelectMany(m => new[] { Plan(m.From), Plan(m.To) }).ToArray();
         var focus = places.Length == 0 ? stock : Box2.Around(places).Grown(_radius > 12 ? 3 : _radius + 1).Shared(stock.Grown((2.2 * _radius) + 6));
         return stock.With(focus).Grown(1.2);
     }
@@ -217,7 +238,7 @@ internal sealed class StepPicture
     private IReadOnlyList<(Point2 At, string Look)> Rings()
     {
         var places = new List<Point2>();
-        foreach (var move in _moves.Where(m => m.Cuts))
+        foreach (var move in _shown)
         {
             foreach (var place in new[] { Plan(move.From), Plan(move.To) })
             {
@@ -236,8 +257,8 @@ internal sealed class StepPicture
         foreach (var (at, look) in Rings())
         {
             var p = _frame.At(at);
-            _svg.Circle(p.X, p.Y, Math.Max(0.5, _radius * _frame.Scale), look);
-            if (look == "first" && _radius * _frame.Scale is > 1.8 and < 10)
+            _svg.Circle(p.X, p.Y, Math.Max(0.5, _radius * _frame.Scale), _cuts ? look : "first");
+            if (_cuts && look == "first" && _radius * _frame.Scale is > 1.8 and < 10)
             {
                 Marks.Turning(_svg, p, _radius * _frame.Scale * 0.62, 200, -120, "spin", "spinhead", 1.1);
             }
