@@ -13,6 +13,9 @@ namespace Handwheel.Sheets;
 /// <summary>The dial sheet: one self-contained page of HTML that prints on A4, with every reading to crank to, in order.</summary>
 public static class DialSheet
 {
+    private const double DrawingRoom = 104;
+    private const double HoldingRoom = 98;
+
     /// <summary>Writes the sheet. A pure function of its arguments: the same input gives the same bytes.</summary>
     /// <param name="plan">The job worked out.</param>
     /// <param name="proof">What cutting it in simulation showed; null: not proved, and the sheet says so.</param>
@@ -31,9 +34,10 @@ public static class DialSheet
 
         Finding[] findings = [.. plan.Findings, .. proof?.Findings ?? []];
         var parts = new SheetParts(plan, proof, fingerprint, new(plan.Job.Drawing), new(plan.Job.Unit, plan.Shop, null), findings, stocks);
-        var work = Work(parts, progress).ToArray();
+        var share = Share(parts);
+        var work = Work(parts, share, progress).ToArray();
         // Where each step stands is known once the pages are divided; the order of work takes no more room with it than without.
-        var first = Divide(parts, work, new SortedDictionary<string, int>(StringComparer.Ordinal));
+        var first = Divide(parts, share, work, new SortedDictionary<string, int>(StringComparer.Ordinal));
         var pages = new SortedDictionary<string, int>(StringComparer.Ordinal);
         for (var i = 0; i < first.Count; i++)
         {
@@ -43,7 +47,7 @@ public static class DialSheet
             }
         }
 
-        return SheetPage.Html(parts, Divide(parts, work, pages));
+        return SheetPage.Html(parts, Divide(parts, share, work, pages));
     }
 
     /// <summary>A mark by which a sheet and what it was made from are known to belong together: the first 32 bits of SHA-256 (FIPS 180-4) over the texts.</summary>
@@ -56,8 +60,8 @@ public static class DialSheet
         return $"{hash[..4]} {hash[4..8]}";
     }
 
-    private static IReadOnlyList<IReadOnlyList<Block>> Divide(SheetParts parts, IReadOnlyList<Block> work, IReadOnlyDictionary<string, int> pages) =>
-        Paginator.Divide(Joined([.. OverviewBlocks.Of(parts, pages), .. work]), SheetPage.FirstHeadTall(parts), SheetPage.HeadTall);
+    private static IReadOnlyList<IReadOnlyList<Block>> Divide(SheetParts parts, double share, IReadOnlyList<Block> work, IReadOnlyDictionary<string, int> pages) =>
+        Paginator.Divide(Joined([.. OverviewBlocks.Of(parts, pages, DrawingRoom * share), .. work]), SheetPage.FirstHeadTall(parts), SheetPage.HeadTall);
 
     // The overview's blocks before the first step run on as one, column under column.
     private static IReadOnlyList<Block> Joined(IReadOnlyList<Block> blocks)
@@ -88,7 +92,34 @@ public static class DialSheet
         return pose.Upright == 0 ? [] : [.. cuts.Concat(faces).Distinct().Order()];
     }
 
-    private static IEnumerable<Block> Work(SheetParts parts, IProgress<double>? progress)
+    // How large the drawing and the first holding are drawn: the largest at which both fill the first page and neither runs over.
+    private static double Share(SheetParts parts)
+    {
+        var (i, stage) = parts.Plan.Stages.Index().FirstOrDefault(s => s.Item.Setup is not null);
+        if (stage is null || Scene(parts, i) is not { } scene)
+        {
+            return 1;
+        }
+
+        var none = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        var room = Paginator.Room(SheetPage.FirstHeadTall(parts)) - (2 * Paginator.Gap);
+        foreach (var share in new[] { 1.3, 1.2, 1.1, 1, 0.9, 0.8 })
+        {
+            var drawing = OverviewBlocks.Of(parts, none, DrawingRoom * share).Sum(b => b.Left.Sum(p => p.Height));
+            if (drawing + HoldingBlocks.Of(parts, stage, scene, first: true, HoldingRoom * share).Left.Sum(p => p.Height) <= room)
+            {
+                return share;
+            }
+        }
+
+        return 1;
+    }
+
+    private static HoldingScene? Scene(SheetParts parts, int stage) => parts.Plan.Stages[stage].Setup is { } setup
+        ? new(parts.Plan.Job, parts.Plan.Shop, parts.Part, setup, parts.Stocks) { Planned = Planned(parts.Plan.Course.Stages.Take(stage + 1), setup, parts.Plan.Job.Stock) }
+        : null;
+
+    private static IEnumerable<Block> Work(SheetParts parts, double share, IProgress<double>? progress)
     {
         double total = parts.Plan.Stages.Sum(s => s.Steps.Count);
         var drawn = 0;
@@ -98,14 +129,11 @@ public static class DialSheet
         for (var i = 0; i < parts.Plan.Stages.Count; i++)
         {
             var stage = parts.Plan.Stages[i];
-            if (stage.Setup is { } setup)
-            {
-                scene = new(parts.Plan.Job, parts.Plan.Shop, parts.Part, setup, parts.Stocks) { Planned = Planned(courses.Take(i + 1), setup, parts.Plan.Job.Stock) };
-            }
+            scene = Scene(parts, i) ?? scene;
 
             if (stage.Setup is not null && scene is not null)
             {
-                yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters);
+                yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters, HoldingRoom * (cutters ? 1 : share));
             }
 
             if (!cutters)

@@ -197,14 +197,28 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         how.Add(h.Parallels is { } p
             ? $"The work stands on parallels {figures.LU(p.Value)}, tapped down: its underside at Z {figures.R(bottom, shop.Mill!.Z.Step)}."
             : h.JawsAt is null ? $"The work stands on the bed of the vise, at Z {figures.R(bed, shop.Mill!.Z.Step)}." : "The work hangs in the jaws, set by height.");
-        how.Add(h.JawsAlongY
-            ? $"The fixed jaw's face stands at X {figures.R(grip.High, x)} from the zero, the work's near side at Y {figures.R(box.Min.Y, y)}: set both by indicator and stop before clamping."
-            : $"The fixed jaw's face stands at Y {figures.R(grip.High, y)} from the zero, the work's ends at X {figures.R(box.Min.X, x)} and {figures.R(box.Max.X, x)}: set both by indicator and stop before clamping. Measures the stock otherwise, type it into the job and print again.");
+        how.Add(When(h) + (h.JawsAlongY
+            ? $"the fixed jaw's face stands at X {figures.R(grip.High, x)} from the zero, the work's near side at Y {figures.R(box.Min.Y, y)}."
+            : $"the fixed jaw's face stands at Y {figures.R(grip.High, y)} from the zero, the work's ends at X {figures.R(box.Min.X, x)} and {figures.R(box.Max.X, x)}."));
+        if (ReferenceEquals(h, job.Stages.OfType<Holding>().FirstOrDefault()))
+        {
+            how.Add("Does your stock measure otherwise, type it into the job and print again.");
+        }
+
         how.Add($"The jaws press on {figures.LU(grip.High - grip.Low)} of metal, {figures.LU(top - Math.Max(bottom, top - v.JawsDeep))} deep.");
         if (h.TiltX != 0 || h.TiltY != 0)
         {
             how.Add($"The work is set in the jaws at {Figures.Deg(Math.Abs((h.TiltX + h.TiltY) * Plane.ToDegrees))} deg, on an angle block or by the protractor.");
         }
+    }
+
+    // On the rotary the zero comes first and the vise, or the work in it, is brought to it; on the table the work lies first and the zero is found on it.
+    private static string When(Holding h)
+    {
+        var zero = h.Steps.OfType<ZeroStep>().FirstOrDefault(z => z.On == ZeroOn.RotaryCentre);
+        return !h.OnRotary || zero is null ? "With the zero found, "
+            : h.Slid ? $"The vise stays where it was. After {zero.Id}, "
+            : $"After {zero.Id} set the vise and the work to that zero, by a finder in the spindle (half of it short of each face), before the vise is bolted down and swept: ";
     }
 
     private List<FixtureFacts> Chuck(Holding h, Holder c, HeldMetal held, double bottom)

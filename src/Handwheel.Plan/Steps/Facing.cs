@@ -88,11 +88,9 @@ internal sealed class Facing(Bench bench)
             var round = Math.Round(exact / grain, MidpointRounding.AwayFromZero) * grain;
             var reading = bench.Reading(
                 Axis.Y,
-                $"Y of row {Bench.Bare(i + 1)} of {Bench.Bare(n)}",
-                n == 1 ? "(near edge + far edge)/2" : "far edge + overlap - cutter/2 - row x spacing",
-                n == 1
-                    ? $"({bench.Figures.L(box.Near)} + {bench.Figures.L(box.Far)})/2"
-                    : $"{bench.Figures.L(box.Far)} + {bench.Figures.L(over)} - {bench.Figures.L(d)}/2 - {Bench.Bare(i)} x {bench.Figures.L((wide - d) / (n - 1))}",
+                n == 1 ? "Y of the one row, the middle" : i == 0 ? $"Y of row 1 of {Bench.Bare(n)}, {bench.Figures.L(over)} past the far edge" : i == n - 1 ? $"Y of row {Bench.Bare(n)}, {bench.Figures.L(over)} past the near edge" : $"Y of row {Bench.Bare(i + 1)} of {Bench.Bare(n)}, as far on again",
+                n == 1 ? "(near edge + far edge)/2" : i == n - 1 ? "near edge - overlap + cutter/2" : i == 0 ? "far edge + overlap - cutter/2" : "far edge + overlap - cutter/2 - rows x spacing",
+                PutIn(box, over, d, i, n),
                 round,
                 Toward.Nearest,
                 bench.CutterInput);
@@ -103,6 +101,20 @@ internal sealed class Facing(Bench bench)
                 Rounded = loss < 5e-7 ? string.Empty : $"{bench.Figures.L(exact)} to the nearest {bench.Figures.LU(grain)}: {bench.Figures.L(loss)}",
             };
         }
+    }
+
+    // The first row from the far edge, the last from the near one, those between spaced evenly.
+    private string PutIn(Box box, double over, double d, int i, int n)
+    {
+        var figures = bench.Figures;
+        if (n == 1)
+        {
+            return $"({figures.L(box.Near)} + {figures.L(box.Far)})/2";
+        }
+
+        return i == n - 1
+            ? $"{figures.L(box.Near)} - {figures.L(over)} + {figures.L(d)}/2"
+            : $"{figures.L(box.Far)} + {figures.L(over)} - {figures.L(d)}/2" + (i == 0 ? string.Empty : $" - {Bench.Bare(i)} x {figures.L((box.Far - box.Near + (2 * over) - d) / (n - 1))}");
     }
 
     private void Row(Box box, Working y, IReadOnlyList<Working> depths, List<Kept> keeps, bool fromRight)

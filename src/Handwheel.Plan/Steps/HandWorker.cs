@@ -73,7 +73,7 @@ internal sealed class HandWorker(Job job, Figures figures, (Place3 At, Place3 Ou
 
         return (
             new() { Work = "break web", At = w.At, Direction = w.Outward },
-            Line("Bend the part to and fro until the web breaks; hold it in a rag." + (step.FileToLine ? " File what stands to the line." : string.Empty), "nothing of the web stands out past the outline"));
+            Line("Leave the stock held; a rag round the part, bend it to and fro until the web breaks." + (step.FileToLine ? " File what stands to the line." : string.Empty), "nothing of the web stands out past the outline"));
     }
 
     // A place of the face and the way out of the part, part frame.

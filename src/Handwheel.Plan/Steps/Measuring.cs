@@ -31,8 +31,16 @@ internal sealed class Measuring(Bench bench)
             Strip = strip.Item1,
             Working = strip.Item2,
             With = With(size),
-            Remark = strip.Item2 is { } w ? $"Spindle stopped, quill right up, burrs off. Between two of these: {w.Name} = {w.PutIn}. What the cutter took too much or too little it takes on every later flank: write it there too." : "Spindle stopped, quill right up, burrs off.",
+            Remark = "Spindle stopped, quill right up, burrs off." + (strip.Item2 is { } w ? $" Between two of these: {w.Name} = {w.PutIn}.{Later(step, before!, w)}" : string.Empty),
         });
+    }
+
+    // A cutter that cuts off its size does so on every flank after this one.
+    private string Later(MeasureStep step, Step before, Working planned)
+    {
+        var later = bench.Job.Stages.SelectMany(s => s.Steps).SkipWhile(s => !ReferenceEquals(s, step)).Where(s => s is RoundStep or SideStep && s.Cutter == before.Cutter).Select(s => s.Id).ToArray();
+        return before is not RoundStep || later.Length == 0 ? string.Empty
+            : $" Is it other than {bench.Figures.R(planned.Result, bench.Work.Facts(Axis.X).Step)}, {before.Cutter} cuts off its size: shift its flank readings in {string.Join(", ", later)} by as much, outward or inward of the part as here.";
     }
 
     // The axis a last pass is corrected on, how many sides of the size it cuts, and what was left on each.

@@ -1,3 +1,4 @@
+using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
@@ -76,14 +77,13 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         }
     }
 
-    private void Found(ZeroStep step, Axis axis, TouchOff touch, string putIn, string on)
+    private void Found(Axis axis, TouchOff touch, string putIn, string says)
     {
-        _ = step;
         var set = Work.Value(new($"{axis} set", "place of what is found, less or more half of what finds it", putIn, touch.SetTo, Work.Practice), "mm");
         bench.Machine.Touch(new()
         {
             TouchOff = touch,
-            Says = $"Find {axis} on {on}: set {axis} {bench.Figures.R(touch.SetTo, bench.Work.Facts(axis).Step)}.",
+            Says = says,
             Working = set,
         });
     }
@@ -92,11 +92,11 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
     private void OnCentre(ZeroStep step, Axis axis)
     {
         var set = bench.Figures.R(0, bench.Work.Facts(axis).Step);
-        var sweep = $"Spindle stopped. Bring the spindle over the rotary's centre: an indicator held on the table and run round a pin in the spindle by the rotary's own turn stands still. Set {axis} {set}.";
         var says = (step.Feature, axis) switch
         {
-            (null, _) => sweep,
-            ({ } name, Axis.X) => $"Spindle stopped, still over the rotary's centre. Slide the work until the {name} stands there: {Fits(step)}, an indicator in the spindle against it, turn the rotary and tap the work along until the needle stands still. Clamp, turn once more to see that it stayed. Set {axis} {set}.",
+            (null, Axis.X) => $"Spindle stopped, a true pin in it; an indicator on the rotary's table, its needle on the pin. Turn the rotary once round and crank X and Y until the needle stands still: the spindle is over the rotary's centre. Set {axis} {set}.",
+            (null, _) => $"In the same place, set {axis} {set}.",
+            ({ } name, Axis.X) => $"Spindle stopped, over the rotary's centre ({FoundBefore()}). Slide the work until the {name} stands there: {Fits(step)}, an indicator in the spindle against it, turn the rotary and tap the work along until the needle stands still. Clamp, turn once more to see that it stayed. Set {axis} {set}.",
             ({ } name, _) => $"The {name} runs true: set {axis} {set}.",
         };
         bench.Machine.Touch(new()
@@ -105,6 +105,16 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             Says = says,
             Working = Work.Value(new($"{axis} set", "the rotary's centre is the zero", "0", 0, Work.Practice), "mm"),
         });
+    }
+
+    // Where the rotary's centre was found already its readings are told; else how it is found.
+    private string FoundBefore()
+    {
+        var before = bench.Job.Stages.OfType<Holding>().TakeWhile(h => !ReferenceEquals(h, bench.Holding)).LastOrDefault();
+        var found = before?.OnRotary == true && before.Steps.OfType<ZeroStep>().Any(z => z.On == ZeroOn.RotaryCentre);
+        return found
+            ? $"where {before!.Name} read X {bench.Figures.R(0, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(0, bench.Work.Facts(Axis.Y).Step)}: crank there"
+            : "a true pin in the spindle, an indicator on the rotary, X and Y cranked until its needle stands still as the rotary turns";
     }
 
     private string Fits(ZeroStep step) => bench.Plan.Find(step.Feature) is { Feature.IsCut: true } hole && AimedDrawing.RadiusOf(hole.Feature) is { } r
@@ -120,7 +130,9 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         }
 
         var to = axis == Axis.X ? f.Centre.X : f.Centre.Y;
-        Found(step, axis, new() { Axis = axis, On = "axis", Surface = f.Feature.Name, At = new(f.Centre.X, f.Centre.Y, f.High), With = step.By, SetTo = Snap(axis, to) }, Figures(to), $"the axis of {f.Feature.Name} by {step.By}");
+        var set = Snap(axis, to);
+        var says = $"Spindle stopped. Bring it over the axis of {f.Feature.Name} by {step.By}, turned round by hand until it reads the same all round; set {axis} {bench.Figures.R(set, bench.Work.Facts(axis).Step)}.";
+        Found(axis, new() { Axis = axis, On = "axis", Surface = f.Feature.Name, At = new(f.Centre.X, f.Centre.Y, f.High), With = step.By, SetTo = set }, Figures(to), says);
     }
 
     private void OnJaw(ZeroStep step, Axis axis)
@@ -132,7 +144,12 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         }
 
         var face = axis == Axis.X ? jaw.Least.X : jaw.Least.Y;
-        Found(step, axis, new() { Axis = axis, On = "fixture", Surface = "fixed jaw", At = new(jaw.Least.X, jaw.Least.Y, jaw.Most.Z), Towards = 1, With = step.By, SetTo = Snap(axis, face) }, Figures(face), $"the fixed jaw's face by {step.By}");
+        var set = Snap(axis, face);
+        var put = $"set {axis} {bench.Figures.R(set, bench.Work.Facts(axis).Step)}";
+        var says = step.By == "indicator"
+            ? $"Spindle stopped, an indicator in it. Read the fixed jaw's face, turn the spindle half round and read a parallel held against that face; crank {axis} until both read alike: the spindle's axis is over the face. Now {put}."
+            : $"Bring the {step.By} against the fixed jaw's face and allow half of it: with the spindle's axis over the face {put}.";
+        Found(axis, new() { Axis = axis, On = "fixture", Surface = "fixed jaw", At = new(jaw.Least.X, jaw.Least.Y, jaw.Most.Z), Towards = 1, With = step.By, SetTo = set }, Figures(face), says);
     }
 
     private void OnSide(ZeroStep step, Axis axis)
@@ -158,8 +175,12 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             Half = half,
             SetTo = to,
         };
-        var both = step.On == ZeroOn.Middle ? "both sides in turn, half the way between them set; then " : string.Empty;
-        Found(step, axis, touch, $"{Figures(place)} {(high ? "+" : "-")} {Figures(2 * half)}/2", $"{both}the {touch.Surface} by a finder of {bench.Figures.LU(2 * half)}");
+        var finder = $"a finder of {bench.Figures.LU(2 * half)}";
+        var set = $"set {axis} {bench.Figures.R(touch.SetTo, bench.Work.Facts(axis).Step)}";
+        var says = step.On == ZeroOn.Middle
+            ? $"Touch both {(axis == Axis.X ? "ends" : "sides")} with {finder} and note {axis} at each; half way between is the middle, {axis} {bench.Figures.R(0, bench.Work.Facts(axis).Step)}. So against the {touch.Surface} {set}."
+            : $"Bring {finder} against the {touch.Surface} from outside until it kicks or lights, and {set}.";
+        Found(axis, touch, $"{Figures(place)} {(high ? "+" : "-")} {Figures(2 * half)}/2", says);
     }
 
     private static string Word(ZeroOn on, Axis axis) => on switch

@@ -56,7 +56,9 @@ internal static class CutterBlocks
         var unit = parts.Numbers.Unit.Symbol();
         List<Piece> left = [new("<div class=\"cu hdr\"><span></span><span></span><span>cutter</span><span>true size</span><span>measured</span><span>rpm</span><span>out</span><span>steps</span></div>", 3.8)];
         left.AddRange(Used(parts.Plan).Select(u => Row(parts, u)));
-        return new() { Columns = Columns.Overview, Left = Bits.Together(Bits.Headed(Bits.Heading("cutters", $"{unit}; write the true size in: readings that rest on it move with it"), Bits.Headed(left[0], left.Skip(1)))), Right = Bits.Together(Bits.Headed(Bits.Heading("your handwheels"), Handwheels(parts))) };
+        var cutters = Bits.Together(Bits.Headed(Bits.Heading("cutters", $"{unit}; write the true size in: readings that rest on it move with it"), Bits.Headed(left[0], left.Skip(1))));
+        var notes = Bits.Together(Bits.Headed(Bits.Heading("all through the job"), Notes(parts).Select(t => Bits.Paragraph(t, Block.OverviewLeft, "para", 8.2))));
+        return new() { Columns = Columns.Overview, Left = [.. cutters, new(string.Empty, Paginator.Gap), .. notes], Right = Bits.Together(Bits.Headed(Bits.Heading("your handwheels"), Handwheels(parts))) };
     }
 
     /// <summary>A cutter in a few words.</summary>
@@ -84,7 +86,7 @@ internal static class CutterBlocks
             CutterKind.Saw => $", {numbers.Short(cutter.TrueAcross)} across",
             CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.Countersink or CutterKind.Chamfer when cutter.PointAngle > 0 => $", {Markup.Number(Math.Round(cutter.PointAngle * 180 / Math.PI, 1))} deg",
             CutterKind.Reamer when cutter.Lead > 0 => $", lead {numbers.Short(cutter.Lead)}",
-            CutterKind.EndMill or CutterKind.Ball or CutterKind.BullNose => FormattableString.Invariant($", {cutter.Teeth} teeth{(cutter.CutsToCentre ? ", plunges" : string.Empty)}"),
+            CutterKind.EndMill or CutterKind.Ball or CutterKind.BullNose => FormattableString.Invariant($", {cutter.Teeth} teeth{(cutter.CutsToCentre ? ", cuts to centre" : string.Empty)}"),
             _ => string.Empty,
         };
         return kind + more;
@@ -121,15 +123,16 @@ internal static class CutterBlocks
             pieces.Add(Row("T", ReadingText.Rotary(360 / rotary.Worm, rotary.DialStep * 180 / Math.PI), grows, $"work {(clockwise ? "clockwise" : "counterclockwise")}"));
         }
 
-        pieces.AddRange(Notes(parts).Select(t => Bits.Paragraph(t, Block.OverviewRight, "para", 8.2)));
         return pieces;
     }
 
     private static IEnumerable<string> Notes(SheetParts parts)
     {
         var retracts = parts.Plan.Stages.Where(s => s.Setup is not null).Select(s => Retract(s, new(parts.Numbers.Unit, parts.Plan.Shop, s.Setup))).ToArray();
-        yield return $"Retract as the rows say: {string.Join("; ", retracts)}; quill right up to change a cutter, then touch off again before it cuts.";
-        yield return "Arrive from the side told: it takes up the slack. Burrs off before the work is clamped again or measured.";
+        yield return $"Retract as the rows say: {string.Join("; ", retracts)}. To change a cutter: spindle stopped, {(parts.Plan.Shop.Mill is { DepthByQuill: false } ? "table well down" : "quill right up")}; touch the new one off before it cuts.";
+        yield return "Arrive from the side told: it takes up the slack. Where a move would come from the other side, go past and come back.";
+        yield return "Zero lost, or the work moved: find X and Y again as the holding's first steps say, then touch the cutter in the spindle off on the surface its own step names. Is that surface cut away, stop and work it out anew.";
+        yield return "Burrs off and jaws brushed clean before the work is clamped again, measured or touched off. Cutting fluid where a row says so, else what the metal and the cutter want; finish as the cutter leaves it unless a size or a step says otherwise.";
         if (parts.Plan.Job.ToMake > 1)
         {
             yield return FormattableString.Invariant($"To make: {parts.Plan.Job.ToMake}. Set a work stop against the end of the first, and the rest lie alike.");

@@ -14,11 +14,12 @@ internal static class HoldingBlocks
     /// <param name="stage">The holding.</param>
     /// <param name="scene">Its pictures.</param>
     /// <param name="first">Whether it is the job's first.</param>
+    /// <param name="room">Height there is for the picture.</param>
     /// <returns>A block.</returns>
-    public static Block Of(SheetParts parts, PlanStage stage, HoldingScene scene, bool first)
+    public static Block Of(SheetParts parts, PlanStage stage, HoldingScene scene, bool first, double room)
     {
         var name = stage.Stage.Name;
-        var (picture, says) = HoldingPicture.Draw(scene, name, stage.Steps.Count > 0 ? stage.Steps[0].Step.Id : string.Empty, Block.OverviewLeft, 98);
+        var (picture, says) = HoldingPicture.Draw(scene, name, stage.Steps.Count > 0 ? stage.Steps[0].Step.Id : string.Empty, Block.OverviewLeft, room);
         var right = new List<Piece>();
         if (first)
         {
@@ -63,9 +64,11 @@ internal static class HoldingBlocks
             StockForm.Hex => $"Hexagon bar {n.Short(Across(stock))} across, {n.Short(Along(stock))} long",
             _ => $"Bar {n.Short(stock.Nominal.Y)} wide, {n.Short(stock.Nominal.Z)} high, {n.Short(stock.Nominal.X)} long",
         };
-        var measured = stock.Measured.Select(m => $"{m} measured {n.Short(Of(stock, m))}, yours ________").ToArray();
-        return $"{form} ({n.Unit.Symbol()}), {parts.Plan.Job.Metal}. {(measured.Length > 0 ? string.Join("; ", measured) + "." : "Measure it: wide ________ high ________ long ________")}";
+        var measured = stock.Measured.Select(m => $"It measured {n.Short(Of(stock, m))} {m}; yours ________").ToArray();
+        return $"{form} ({n.Unit.Symbol()}), {parts.Plan.Job.Metal}. {(measured.Length > 0 ? string.Join("; ", measured) + "." : Measure(stock))}";
     }
+
+    private static string Measure(Stock stock) => stock.Form == StockForm.Bar ? "Measure it: wide ________ high ________ long ________" : "Measure it: across ________ long ________";
 
     private static double Across(Stock stock) => stock.Along == "x" ? stock.Nominal.Y : stock.Nominal.X;
 

@@ -8,13 +8,12 @@ namespace Handwheel.Sheets.Pages;
 /// <summary>The first page: findings, drawing and order of work.</summary>
 internal static class OverviewBlocks
 {
-    private const double Room = 104;
-
     /// <summary>The blocks.</summary>
     /// <param name="parts">The sheet's parts.</param>
     /// <param name="pages">The page each step stands on.</param>
+    /// <param name="room">Height there is for the drawing.</param>
     /// <returns>Blocks.</returns>
-    public static IEnumerable<Block> Of(SheetParts parts, IReadOnlyDictionary<string, int> pages)
+    public static IEnumerable<Block> Of(SheetParts parts, IReadOnlyDictionary<string, int> pages, double room)
     {
         var grave = parts.Findings.Where(f => f.Grade != Grade.Note || f.Step is null).OrderByDescending(f => f.Grade).ToArray();
         if (grave.Any(f => f.Grade == Grade.Halt || f.Step is null))
@@ -26,7 +25,7 @@ internal static class OverviewBlocks
             };
         }
 
-        var (picture, says) = DrawingPicture.Draw(parts.Plan.Job, parts.Part, parts.Numbers, Block.OverviewLeft, Room);
+        var (picture, says) = DrawingPicture.Draw(parts.Plan.Job, parts.Part, parts.Numbers, Block.OverviewLeft, room);
         yield return new()
         {
             Columns = Columns.Overview,
@@ -58,8 +57,15 @@ internal static class OverviewBlocks
 
         var mark = marks.Count > 0 ? " " + Bits.Mark(marks.Max(), 3.2) : string.Empty;
         return new(
-            $"<div class=\"or\">{Bits.Box}<b class=\"id\">{Markup.Escape(step.Step.Id)}</b><span>{Markup.Escape(step.Step.Text)}{mark}</span><span class=\"pg\">{page}</span></div>",
-            Math.Max(4.3, (TextMeasure.Lines(step.Step.Text + (marks.Count > 0 ? " MM" : string.Empty), Face.Plain, 8.4, Block.OverviewRight - 21) * 3.75) + 0.7));
+            $"<div class=\"or\">{Bits.Box}<b class=\"id\">{Markup.Escape(step.Step.Id)}</b><span>{Markup.Escape(Short(step.Step.Text))}{mark}</span><span class=\"pg\">{page}</span></div>",
+            Math.Max(4.3, (TextMeasure.Lines(Short(step.Step.Text) + (marks.Count > 0 ? " MM" : string.Empty), Face.Plain, 8.4, Block.OverviewRight - 21) * 3.75) + 0.7));
+    }
+
+    // A step's first words name it here: what it is cut with and how stands at the step.
+    private static string Short(string text)
+    {
+        var with = text.IndexOf(" with ", StringComparison.Ordinal);
+        return with > 0 ? text[..with] : text;
     }
 
     private static string Heading(PlanStage stage)

@@ -108,11 +108,17 @@ internal sealed class Paginator
     }
 
     // How many pieces of either column may stay on the page where the rest goes on.
-    private static IEnumerable<(int Left, int Right)> Breaks(Block block, double room, bool alone)
+    private IEnumerable<(int Left, int Right)> Breaks(Block block, double room, bool alone)
     {
         var space = room - block.HeadHeight(more: true) - Gap;
         if (block.Columns != Columns.Step)
         {
+            // A heading and what it heads are kept together where a page has room for them.
+            if (block.Height <= _next)
+            {
+                yield break;
+            }
+
             var (l, r) = (Fitting(block.Left, space, alone), Fitting(block.Right, space, alone && block.Left.Count == 0));
             if (l + r > 0 && l + r < block.Left.Count + block.Right.Count)
             {

@@ -66,7 +66,8 @@ internal static class WorkingPieces
         var sum = working.PutIn.Length > 0 ? " = " + Markup.TrueMinus(Markup.FormulaText(working.PutIn)) : string.Empty;
         var tail = Markup.TrueMinus(working.Rounded.Length > 0 ? "; " + working.Rounded : string.Empty);
         tail += working.Unit == "deg" ? "; " + Markup.TrueMinus(Markup.FormulaText(numbers.Rim(working.Result))) : string.Empty;
-        tail += working.Note.Length > 0 ? ". " + working.Note : string.Empty;
+        // That speeds are estimates the first page says once.
+        tail += working.Note.Length > 0 && working.Unit != "rpm" ? ". " + working.Note : string.Empty;
         var text = name + sum + tail;
         var room = width - LabelWide;
         var lines = Math.Max(TextMeasure.Lines(text, Face.Plain, 7.6, room), TextMeasure.Lines(Markup.TrueMinus(label), Face.FigureBold, 7.6, LabelWide - 0.6));

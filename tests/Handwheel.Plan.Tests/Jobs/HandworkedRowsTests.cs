@@ -71,12 +71,12 @@ public sealed class HandworkedRowsTests
     public void A_number_below_nought_stands_in_brackets(string putIn, string reads) =>
         Assert.Equal(reads, (Moves(Crank, "A3", Axis.X)[0].Working with { PutIn = putIn }).PutIn);
 
-    // 6.98 + 1 - 10/2 - 0 = 2.98, and half a millimetre is what it is brought to.
+    // 6.98 + 1 - 10/2 = 2.98, and half a millimetre is what it is brought to.
     [Fact]
     public void A_row_brought_to_a_round_number_says_what_it_came_from()
     {
-        var row = Crank.Plan.Stages[0].Steps.Single(s => s.Step.Id == "A3").Workings.First(w => w.Name == "Y of row 1 of 2");
-        Assert.Equal("6.98 + 1 - 10/2 - 0 x 5.96", row.PutIn);
+        var row = Crank.Plan.Stages[0].Steps.Single(s => s.Step.Id == "A3").Workings.First(w => w.Name == "Y of row 1 of 2, 1 past the far edge");
+        Assert.Equal("6.98 + 1 - 10/2", row.PutIn);
         Assert.Equal(2.98, row.Exact, 9);
         Assert.Equal("2.98 to the nearest 0.5 mm: 0.02", row.Rounded);
         Assert.Equal(3, row.Result, 9);
