@@ -12,7 +12,7 @@ internal static class TopicEvidence
     {
         ["tap drill"] = "formula; drills table; limits formula or table; D - P common practice",
         ["clearance"] = "table; shop drills common practice",
-        ["wires"] = "formula; limits as under thread",
+        ["wires"] = "formula; metric limits table",
         ["strip"] = "formula; strengths of screws table, of metals from memory",
         ["screw"] = "table; from memory: counterbores over M10 and inch, inch set screws, sharp edges of inch machine screws",
         ["thread"] = "formula; metric limits table",
@@ -22,7 +22,7 @@ internal static class TopicEvidence
         ["divide"] = "formula",
         ["bolt circle"] = "formula",
         ["press"] = "formula; strengths from memory",
-        ["fit"] = "table; from memory: J holes, cd ef fg over 10 mm, IT1 to IT4 over 1000 mm, LC5 to LC11 over 1.97 in, FN from 3.94 to 4.73 in",
+        ["fit"] = "table; from memory: j8, cd ef fg over 10 mm, IT1 to IT4 over 1000 mm, LC5 to LC11 over 1.97 in, FN from 3.94 to 4.73 in",
         ["general"] = "table",
         ["key"] = "formula (B17.1), table (DIN 6885-1, DIN 6888, Woodruff heights), from memory: Woodruff depths in inches, DIN 6888 over 4 mm wide",
         ["speed"] = "table where read, else common practice; rpm formula; feeds common practice",

@@ -15,14 +15,14 @@ public static class Iso286
     /// <remarks>
     /// Table 1 was held against Narayana, Kannaiah and Reddy, Machine Drawing, Table 15.1 (to 500 mm) and GB/T 1800.3 (to 1000 mm; over it IT5 to IT11
     /// only); a to h against a catalogue's copy of the table to 3150 mm; m to zc to 180 mm and P to ZC to 500 mm against Machine Drawing Tables
-    /// 15.2 and 15.3; d to u over 500 mm against a mould maker's copy of Table 5.
+    /// 15.2 and 15.3; J to N holes against Machinery's Handbook 31st ed. p. 768 (BS 4500) and Machine Drawing; d to u over 500 mm against a mould maker's copy of Table 5.
     /// </remarks>
     public static Basis Basis { get; } = new("ISO 286-1 Tables 1, 4, 5 and its rule for holes (held against copies in Machine Drawing and in makers' catalogues)", Evidence.HandbookTable);
 
     /// <summary>What the limits of a tolerance class rest on.</summary>
     /// <param name="nominalMm">Nominal size, mm.</param>
     /// <param name="zone">Tolerance class.</param>
-    /// <returns>The table, or memory: cd, ef, fg over 10 mm; J and j8; IT1 to IT4 over 1000 mm; IT01 and IT0 are read.</returns>
+    /// <returns>The table, or memory: cd, ef, fg over 10 mm; j8; IT1 to IT4 over 1000 mm; IT01 and IT0 are read.</returns>
     public static Basis BasisOf(double nominalMm, string zone)
     {
         if (!TrySplit(zone, out var letter, out var grade))
@@ -31,7 +31,7 @@ public static class Iso286
         }
 
         var low = letter.ToLowerInvariant();
-        var remembered = (nominalMm > 10 && (low is "cd" or "ef" or "fg")) || letter == "J" || (letter == "j" && grade == 8) || (nominalMm > 1000 && grade is >= 1 and <= 4);
+        var remembered = (nominalMm > 10 && (low is "cd" or "ef" or "fg")) || (letter == "j" && grade == 8) || (nominalMm > 1000 && grade is >= 1 and <= 4);
         return remembered ? Remembered : Basis;
     }
 
