@@ -26,6 +26,8 @@ public sealed class Planner
     private Workpiece metal;
     private (Place3 At, Place3 Outward)? web;
     private (Place3 At, Place3 Way)? waste;
+    private SetupFacts? held;
+    private string? sawnOff;
 
     private Planner(Job job, Shop shop)
     {
@@ -72,7 +74,7 @@ public sealed class Planner
                 ShopFile = job.ShopFile,
                 Unit = job.Unit,
                 Stages = course,
-                ReleaseAt = job.Stages.SelectMany(s => s.Steps).FirstOrDefault(s => s is HandStep { Work: HandWork.BreakWeb } or SawStep { Web: null })?.Id,
+                ReleaseAt = job.Stages.SelectMany(s => s.Steps).FirstOrDefault(s => s is HandStep { Work: HandWork.BreakWeb } or SawStep { Web: null })?.Id ?? sawnOff,
             },
         };
     }
@@ -100,6 +102,7 @@ public sealed class Planner
             moved.Add(new() { Id = step.Id, Text = step.Text, Where = step.Where, Events = events });
         }
 
+        held = setup;
         metal = machine.Metal.Piece;
         (web, waste) = (planner.Web ?? web, planner.Waste ?? waste);
         findings.AddRange(bench.Findings);
@@ -164,6 +167,7 @@ public sealed class Planner
             moved.Add(new() { Id = step.Id, Text = step.Text, Where = step.Where, Events = done is { } e ? [e.Work] : [] });
             if (done is { } w)
             {
+                sawnOff ??= w.Work.Work == "saw" && HandWaste.Holds(w.Work.At, w.Work.Direction, held) ? step.Id : null;
                 Taken(w.Work);
             }
         }

@@ -42,4 +42,10 @@ public sealed record Feature
 
     /// <summary>The thread tapped in it, as typed (<c>M6</c>, <c>1/4-20 UNC</c>); its solid is the drilled hole.</summary>
     public string? Thread { get; init; }
+
+    /// <summary>Leg of the 45-degree chamfer round the end that faces the viewer, millimetres; 0 a sharp edge.</summary>
+    public double ChamferAbove { get; init; }
+
+    /// <summary>Leg of the 45-degree chamfer round the end that faces away from the viewer, millimetres; 0 a sharp edge.</summary>
+    public double ChamferBelow { get; init; }
 }

@@ -14,9 +14,9 @@ internal sealed class FeatureBands(Drawing drawing)
     private const double Same = 1e-6;
 
     // Limits of one dimension of a shape: a stated size first, then what the feature itself says, then any size, then the general limits.
-    internal Limits Dimension(Feature feature, SizeKind? kind, Limits own)
+    internal Limits Dimension(Feature feature, SizeKind? kind, Limits own, string? face = null)
     {
-        var size = kind is { } k ? Named(feature, k, own.Nominal) : null;
+        var size = kind is { } k ? Named(feature, k, own.Nominal, face) : null;
         if (size is { Stated: true } || (size is not null && !(own.Width > 0)))
         {
             return size.Limits;
@@ -92,9 +92,9 @@ internal sealed class FeatureBands(Drawing drawing)
 
     private Limits End(Limits own) => own.Width > 0 ? own : Others(own.Nominal);
 
-    private Size? Named(Feature feature, SizeKind kind, double nominal)
+    private Size? Named(Feature feature, SizeKind kind, double nominal, string? face = null)
     {
-        var found = drawing.Sizes.Where(s => s.Kind == kind && s.Feature == feature.Name && s.Other is null
+        var found = drawing.Sizes.Where(s => s.Kind == kind && s.Feature == feature.Name && s.Other is null && (face is null || s.Face == face)
             && (kind is not (SizeKind.High or SizeKind.Deep) || Math.Abs(s.Limits.Nominal - nominal) <= Same));
         return found.OrderByDescending(s => s.Stated).FirstOrDefault();
     }

@@ -54,8 +54,32 @@ internal sealed class FeatureOutlines(Drawing drawing, PartVariant variant)
         var sense = Sense(feature);
         var room = variant == PartVariant.Nominal ? 0 : 2 * sense * bands.Place(feature).Radius;
         return (
-            Math.Max(0, Value(shape.AcrossLow.Width > 0 ? shape.AcrossLow : bands.Dimension(feature, SizeKind.Across, shape.AcrossLow), sense) + room),
-            Math.Max(0, Value(shape.AcrossHigh.Width > 0 ? shape.AcrossHigh : bands.Dimension(feature, SizeKind.Across, shape.AcrossHigh), sense) + room));
+            Math.Max(0, Value(shape.AcrossLow.Width > 0 ? shape.AcrossLow : bands.Dimension(feature, SizeKind.Across, shape.AcrossLow, "bottom"), sense) + room),
+            Math.Max(0, Value(shape.AcrossHigh.Width > 0 ? shape.AcrossHigh : bands.Dimension(feature, SizeKind.Across, shape.AcrossHigh, "top"), sense) + room));
+    }
+
+    // A chamfer's leg: the general limits take it larger in least metal, smaller in most.
+    internal double Leg(double leg) => leg <= 0 ? 0 : variant switch
+    {
+        PartVariant.LeastMetal => leg + (drawing.Others?.UpperDeviation ?? 0),
+        PartVariant.MostMetal => Math.Max(0, leg + (drawing.Others?.LowerDeviation ?? 0)),
+        _ => leg,
+    };
+
+    // A cone's diameters at ends that limits have moved: it goes on at its own slope, and its place along its axis has the band of its ends.
+    internal (double Low, double High) ConeAt(Feature feature, double from, double to)
+    {
+        var (low, high) = Cone(feature);
+        var ends = bands.Ends(feature);
+        var (a, b) = (ends.From.Middle, ends.To.Middle);
+        if (feature.Through || variant is PartVariant.Nominal or PartVariant.Aimed || b - a < 1e-6)
+        {
+            return (low, high);
+        }
+
+        var slope = (high - low) / (b - a);
+        var room = Sense(feature) * Math.Abs(slope) * Math.Max(Math.Abs(from - a), Math.Abs(to - b));
+        return (Math.Max(0, low + (slope * (from - a)) + room), Math.Max(0, high + (slope * (to - b)) + room));
     }
 
     // Lower and upper end along the view's axis.
@@ -97,7 +121,8 @@ internal sealed class FeatureOutlines(Drawing drawing, PartVariant variant)
             case PolygonShape s:
                 return Outline.RegularPolygon(default, Side(SizeKind.AcrossFlats, s.AcrossFlats), s.Sides, s.Turn);
             case BlockShape s:
-                return Outline.Rectangle(default(Point2), Side(SizeKind.Long, s.Wide), Side(SizeKind.Wide, s.Deep), s.Turn);
+                double length = Side(SizeKind.Long, s.Wide), across = Side(SizeKind.Wide, s.Deep);
+                return s.CornerRadius > 0 ? Rounded(length, across, Corner(s.CornerRadius, sense), s.Turn) : Outline.Rectangle(default(Point2), length, across, s.Turn);
             case SlotShape s:
                 var wide = Side(SizeKind.Wide, s.Wide);
                 var half = Math.Max(0, (Side(SizeKind.Long, s.Long) - wide) / 2);
@@ -109,6 +134,32 @@ internal sealed class FeatureOutlines(Drawing drawing, PartVariant variant)
             default:
                 throw new ArgumentException($"No outline is known for {feature.Shape.GetType().Name}.", nameof(feature));
         }
+    }
+
+    // A rounder corner has less of an added block, and leaves more metal in a cut one.
+    private double Corner(double radius, int sense) => Math.Max(0, radius - (sense * (drawing.Others?.UpperDeviation ?? 0)));
+
+    private static Outline Rounded(double length, double across, double radius, double turn)
+    {
+        radius = Math.Min(radius, (Math.Min(length, across) / 2) - 1e-6);
+        if (radius < 1e-6)
+        {
+            return Outline.Rectangle(default(Point2), length, across, turn);
+        }
+
+        double x = (length / 2) - radius, y = (across / 2) - radius;
+        Point2[] centres = [new(x, -y), new(x, y), new(-x, y), new(-x, -y)];
+        var pieces = new List<OutlinePiece>();
+        for (var i = 0; i < 4; i++)
+        {
+            var start = ((i - 1) * Math.PI / 2) + turn;
+            Point2 At(int k) => Point2.Polar(default, Math.Sqrt((x * x) + (y * y)), Math.Atan2(centres[k % 4].Y, centres[k % 4].X) + turn);
+            var arc = OutlinePiece.Arc(At(i), radius, start, Math.PI / 2);
+            pieces.Add(arc);
+            pieces.Add(OutlinePiece.Straight(arc.To, OutlinePiece.Arc(At(i + 1), radius, start + (Math.PI / 2), Math.PI / 2).From));
+        }
+
+        return Outline.FromPieces(pieces);
     }
 
     // Drawn again round its two rounds, each taken to this outline's side.

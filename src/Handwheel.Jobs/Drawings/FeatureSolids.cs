@@ -15,8 +15,8 @@ internal static class FeatureSolids
         to = Math.Max(to, from + Thinnest);
         var (low, high) = feature.View == View.Front ? (-to, -from) : (from, to);
         ISolid solid = feature.Shape is ConeShape
-            ? Cone(outlines.Cone(feature), at.Centre, low, high, feature.View == View.Front)
-            : new Prism(at.Outer, low, high);
+            ? Cone(outlines.ConeAt(feature, from, to), at.Centre, low, high, feature.View == View.Front)
+            : Body(feature, outlines, at.Outer, low, high);
         if (at.Inner is { } bore)
         {
             solid = new Difference(solid, new Prism(bore, low - 1, high + 1));
@@ -31,6 +31,11 @@ internal static class FeatureSolids
 
         return ToPart(feature.View) is { } pose ? new Placed(solid, pose) : solid;
     }
+
+    private static ISolid Body(Feature feature, FeatureOutlines outlines, Outline outer, double low, double high) =>
+        feature.ChamferAbove > 0 || feature.ChamferBelow > 0
+            ? ChamferedSolids.Of(outer, low, high, outlines.Leg(feature.ChamferAbove), outlines.Leg(feature.ChamferBelow))
+            : new Prism(outer, low, high);
 
     // From the frame whose X, Y are the view's plan and whose Z points at the viewer.
     internal static Pose? ToPart(View view) => view switch

@@ -7,4 +7,7 @@ public sealed record CutterIn(string Cutter, double Rpm) : CourseEvent
 {
     /// <summary>The diameter a boring head is set to, millimetres; 0: as the shop has it.</summary>
     public double Across { get; init; }
+
+    /// <summary>How a broach stands in the spindle, locked against turning: the direction of one side&#39;s normal, degrees counterclockwise from holding X; 0 for what turns.</summary>
+    public double Turn { get; init; }
 }

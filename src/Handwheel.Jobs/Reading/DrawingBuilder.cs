@@ -49,6 +49,11 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
             return;
         }
 
+        if (Leg(draft, shape, ends) is not { } leg)
+        {
+            return;
+        }
+
         built[draft] = new Feature
         {
             Name = draft.Name,
@@ -63,7 +68,22 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
             View = draft.View,
             PointAngle = draft.Shape == ShapeForm.Cone ? null : worker.Evaluator.TypedAngle(draft.Point)?.Value,
             Thread = draft.Thread,
+            ChamferAbove = leg.Above,
+            ChamferBelow = leg.Below,
         };
+    }
+
+    // The legs of its chamfers, 0 for none; null, with a finding made, where they cannot be.
+    private (double Above, double Below)? Leg(FeatureDraft draft, FeatureShape shape, (Limits From, Limits To) ends)
+    {
+        if (draft.Chamfer is null)
+        {
+            return (0, 0);
+        }
+
+        return worker.Evaluator.TypedSize(draft.Chamfer) is { } leg && new ChamferCheck(bag).Sound(draft, shape, leg.Value, ends.To.Middle - ends.From.Middle)
+            ? (draft.Chamfered.Above ? leg.Value : 0, draft.Chamfered.Below ? leg.Value : 0)
+            : null;
     }
 
     // A feature at another one stands at all its places. Null, with a finding made, where they cannot be worked out.

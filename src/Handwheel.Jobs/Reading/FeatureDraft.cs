@@ -60,6 +60,15 @@ internal sealed class FeatureDraft(string name, SourceSpan where, SourceSpan nam
     /// <summary>Its thread as typed.</summary>
     public string? Thread { get; set; }
 
+    /// <summary>Radius of a block&#39;s corners.</summary>
+    public TypedNumber? CornerRadius { get; set; }
+
+    /// <summary>Leg of the chamfer round its ends.</summary>
+    public TypedNumber? Chamfer { get; set; }
+
+    /// <summary>Which ends are chamfered: the one that faces the viewer, the other.</summary>
+    public (bool Above, bool Below) Chamfered { get; set; }
+
     /// <summary>Its repeat.</summary>
     public RepeatDraft? Repeat { get; set; }
 

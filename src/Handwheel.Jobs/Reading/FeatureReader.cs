@@ -14,7 +14,7 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
     private readonly RepeatReader repeats = new(numbers);
 
     private const string ClauseMend =
-        "After its shape a feature has: at, from .. to, through, .. deep from, .. high from, sides along, along, turned, seen from, point, thread, .. on circle, row of, grid of, mirrored.";
+        "After its shape a feature has: at, from .. to, through, .. deep from, .. high from, sides along, along, turned, seen from, point, thread, chamfered, corner radius, .. on circle, row of, grid of, mirrored.";
 
     // The name: the words before the first shape word. Null with a finding where no shape stands.
     public static FeatureDraft Declare(Cursor c)
@@ -194,6 +194,8 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         c.TakeAny("at", "from", "through", "down from") is { } ends ? Standing(c, feature, ends)
         : c.TakeAny("sides along", "corners along", "along", "turned", "seen from") is { } turning ? Turned(c, feature, turning)
         : c.TakeAny("point", "thread", "tapped") is { } hole ? Hole(c, feature, hole)
+        : c.Take("chamfered") ? Chamfered(c, feature)
+        : c.Take("corner radius") ? Cornered(c, feature)
         : c.TakeAny("row of", "grid of", "mirrored across", "in a", "in") is { } repeat ? Repeated(c, feature, repeat)
         : Numbered(c, feature);
 
@@ -311,6 +313,30 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         }
 
         feature.Thread = thread;
+        return true;
+    }
+
+    private bool Cornered(Cursor c, FeatureDraft feature)
+    {
+        if (feature.Shape == ShapeForm.Block)
+        {
+            return (feature.CornerRadius = numbers.Take(c, "the radius of its corners")) is not null;
+        }
+
+        c.Fail("another clause: only a block has a corner radius", "In an outline each corner has its own: '20, 0 fillet 2'.");
+        return false;
+    }
+
+    // chamfered 0.5, chamfered 0.5 below, chamfered 0.5 at both ends
+    private bool Chamfered(Cursor c, FeatureDraft feature)
+    {
+        if ((feature.Chamfer = numbers.Take(c, "the leg of the chamfer")) is null)
+        {
+            return false;
+        }
+
+        var word = c.AtEnd ? null : c.TakeAny("at both ends", "both ends", "above", "below");
+        feature.Chamfered = (word is not "below", word is not (null or "above"));
         return true;
     }
 

@@ -27,7 +27,7 @@ internal sealed class ShapeBuilder(FindingBag bag, DrawingWorker worker)
         {
             ShapeForm.Round => new RoundShape(measures[0]!.Value),
             ShapeForm.Ring => Ring(draft, measures[0]!.Value, measures[1]!.Value),
-            ShapeForm.Block => new BlockShape(measures[0]!.Value, measures[1]!.Value, turn.Value),
+            ShapeForm.Block => Block(draft, new BlockShape(measures[0]!.Value, measures[1]!.Value, turn.Value)),
             ShapeForm.Slot => Slot(draft, measures[0]!.Value, measures[1]!.Value, turn.Value),
             ShapeForm.Polygon => new PolygonShape(draft.Sides, measures[0]!.Value, PolygonTurn(draft, turn.Value)),
             ShapeForm.Cone => new ConeShape(measures[0]!.Value, measures[1]!.Value),
@@ -55,6 +55,27 @@ internal sealed class ShapeBuilder(FindingBag bag, DrawingWorker worker)
         var share = 360d / draft.Sides;
         var rest = degrees - (share * Math.Floor((degrees / share) + 1e-12));
         return (Math.Abs(rest) < 1e-9 ? 0 : rest) * Math.PI / 180;
+    }
+
+    private BlockShape? Block(FeatureDraft draft, BlockShape block)
+    {
+        if (draft.CornerRadius is null)
+        {
+            return block;
+        }
+
+        if (worker.Evaluator.TypedSize(draft.CornerRadius) is not { } radius)
+        {
+            return null;
+        }
+
+        if (2 * radius.Value <= Math.Min(block.Wide.Middle, block.Deep.Middle))
+        {
+            return block with { CornerRadius = radius.Value };
+        }
+
+        bag.Add(FindingCatalogue.Contradiction(radius.Where, $"Corners of radius {radius.Text} do not fit in '{draft.Name}'.", "Write a radius of at most half its width."));
+        return null;
     }
 
     private FeatureShape? Ring(FeatureDraft draft, Limits across, Limits bore)

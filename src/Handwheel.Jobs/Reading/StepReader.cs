@@ -188,17 +188,19 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
 
     private ChamferStep? Chamfer(Cursor c, StepHead head)
     {
-        if (names.Take(c) is not { } feature || evaluator.TypedSize(numbers.Take(c, "how wide the chamfer is")) is not { } wide)
+        FeatureDraft? of = null;
+        if (names.Take(c) is not { } feature || (c.Take("end of") && (of = names.Take(c)) is null)
+            || evaluator.TypedSize(numbers.Take(c, "how wide the chamfer is")) is not { } wide)
         {
             c.Quiet();
             return null;
         }
 
         var said = new Clauses();
-        return clauses.Read(c, said, "chamfer", "with", "speed") ? new ChamferStep
+        return clauses.Read(c, said, "chamfer", "edges", "with", "speed") ? new ChamferStep
         {
             Id = head.Id, Text = head.Text, Where = head.Where, Cutter = said.Cutter, CutterWhere = said.CutterWhere, Speed = said.Speed,
-            Feature = feature.Name, Wide = wide,
+            Feature = feature.Name, EndOf = of?.Name, Edges = said.Edges, Wide = wide,
         } : null;
     }
 

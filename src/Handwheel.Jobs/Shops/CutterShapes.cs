@@ -1,5 +1,7 @@
+using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Jobs.Shops;
 
@@ -82,6 +84,18 @@ public static class CutterShapes
             ? Outline.Rectangle(at, cutter.TrueAcross, cutter.OtherSide, turn)
             : Outline.RegularPolygon(at, cutter.TrueAcross, cutter.Sides >= 3 ? cutter.Sides : 4, turn);
     }
+
+    /// <summary>The metal a broach takes as the quill pushes it down.</summary>
+    /// <param name="cutter">A broach.</param>
+    /// <param name="from">Where it stands before, its end; the frame&#39;s Z along the spindle.</param>
+    /// <param name="to">The height it is pushed to, mm; above <paramref name="from"/> it takes nothing.</param>
+    /// <param name="turn">Direction of one side&#39;s normal from that frame&#39;s X, radians.</param>
+    /// <returns>The prism; null where it is not pushed down.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="cutter"/> is null.</exception>
+    /// <exception cref="ArgumentException">The cutter is no broach.</exception>
+    public static ISolid? Push(Cutter cutter, Point3 from, double to, double turn) => from.Z - to < 1e-9
+        ? null
+        : new BroachCut(BroachOutline(cutter, default, 0), to, from.Z, turn, Pose.Translation(new(from.X, from.Y, 0)));
 
     private static CutterShape Alone(Cutter c)
     {

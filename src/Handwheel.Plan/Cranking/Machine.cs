@@ -5,6 +5,7 @@ using Handwheel.Plan.Workings;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Shapes;
 
 namespace Handwheel.Plan.Cranking;
 
@@ -17,6 +18,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
     private readonly List<CourseEvent> events = [];
     private readonly List<SheetLine> lines = [];
     private readonly Gearing gearing = new(shop);
+    private double broachTurn;
 
     internal Reading At { get; private set; }
 
@@ -44,16 +46,21 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
         return taken;
     }
 
-    internal void Put(Cutter cutter, double across, double rpm, double feed, double high)
+    internal void Put(Cutter cutter, double across, double rpm, double feed, double high, double turn = 0)
     {
         Cutter = CutterShapes.SetTo(cutter, across);
         Shape = CutterShapes.Turns(cutter) ? CutterShapes.Of(Cutter, shop.Mill) : null;
         (Feed, Rpm) = (feed, rpm);
         At = At with { Z = high };
-        events.Add(new CutterIn(cutter.Name, rpm) { Across = across });
-        lines.Add(new CutterLine { Cutter = cutter.Name, Rpm = rpm, Out = cutter.Out, Remark = across > 0 ? "set the head" : string.Empty });
+        broachTurn = turn;
+        events.Add(new CutterIn(cutter.Name, rpm) { Across = across, Turn = turn });
+        lines.Add(new CutterLine { Cutter = cutter.Name, Rpm = rpm, Out = cutter.Out, Remark = across > 0 ? "set the head" : Shape is null ? Squared(turn) : string.Empty });
         Minutes += 3;
     }
+
+    private static string Squared(double turn) => Math.Abs(turn) < 1e-6
+        ? "spindle locked, one side swept parallel to Y by indicator"
+        : $"spindle locked, the normal of one side {Figures.Deg(turn)} deg from X, counterclockwise from above";
 
     internal void Touch(TouchOffLine line)
     {
@@ -257,6 +264,14 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
         if (crank.Cutting && Shape is { } shape && shape.Pieces.Any(p => p.Cuts))
         {
             Sweep(shape, from, At);
+        }
+        else if (crank is { Cutting: true, Axis: Axis.Z } && Cutter is { Kind: CutterKind.Broach } broach)
+        {
+            var start = Poses.Turn(Setup, from.T).Inverse().Apply(new Point3(from.X, from.Y, from.Z)) with { Z = from.Z };
+            if (CutterShapes.Push(broach, start, At.Z, (broachTurn - from.T) / 180 * Math.PI) is { } pushed)
+            {
+                metal.Cut(new Placed(pushed, Poses.Of(Setup).Inverse()));
+            }
         }
 
         var line = gearing.Line(crank, number, before, after, crank.Cutting ? Feed : 0, Radius(), locks);

@@ -98,7 +98,7 @@ internal sealed class AimedDrawing
 
     private static PlanOutline OwnOutline(Feature f) => f.Shape switch
     {
-        BlockShape b => PlanOutline.Rectangle(new(0, 0), b.Wide.Middle, b.Deep.Middle, b.Turn),
+        BlockShape b => PlanOutline.Rectangle(new(0, 0), b.Wide.Middle, b.Deep.Middle, b.Turn, b.CornerRadius),
         PolygonShape p => Polygon(p),
         SlotShape s => Slot(s),
         OutlineShape o => OutlineBuilder.Build(o),

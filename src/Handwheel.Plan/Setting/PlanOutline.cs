@@ -20,11 +20,31 @@ internal sealed class PlanOutline
     internal static PlanOutline Polyline(IReadOnlyList<Point2> corners, IReadOnlyList<string>? names = null) => new(
         [.. corners.Select((c, i) => new PlanEdge(c, corners[(i + 1) % corners.Count], default, 0, false, names is null ? string.Empty : names[i]))]);
 
-    internal static PlanOutline Rectangle(Point2 centre, double wide, double deep, double turn)
+    internal static PlanOutline Rectangle(Point2 centre, double wide, double deep, double turn, double corner = 0)
     {
+        if (corner > 0)
+        {
+            return Rounded(wide / 2, deep / 2, corner).Mapped(p => Plane.Turned(new(centre.X + p.X, centre.Y + p.Y), centre, turn), mirrored: false);
+        }
+
         double w = wide / 2, d = deep / 2;
         Point2[] corners = [new(-w, -d), new(w, -d), new(w, d), new(-w, d)];
         return Polyline([.. corners.Select(c => Plane.Turned(new(centre.X + c.X, centre.Y + c.Y), centre, turn))]);
+    }
+
+    private static PlanOutline Rounded(double w, double d, double r)
+    {
+        Point2[] centres = [new(w - r, r - d), new(w - r, d - r), new(r - w, d - r), new(r - w, r - d)];
+        var round = new List<PlanEdge>();
+        for (var i = 0; i < 4; i++)
+        {
+            double start = (i - 1) * Math.PI / 2, end = i * Math.PI / 2;
+            Point2 from = Plane.Polar(centres[i], r, start), to = Plane.Polar(centres[i], r, end);
+            round.Add(new(from, to, centres[i], r, true, "corner"));
+            round.Add(new(to, Plane.Polar(centres[(i + 1) % 4], r, end), default, 0, false, string.Empty));
+        }
+
+        return new(round);
     }
 
     // Tight round two rounds; pieces run: first round, near flank, second round, far flank (seen along first to second: right, then left).

@@ -29,7 +29,7 @@ internal sealed class Facing(Bench bench)
         var keeps = step.Clear.Select(c => Keep(step, c)).OfType<Kept>().ToList();
         foreach (var y in Rows(region))
         {
-            Row(region, y, depths, keeps, fromRight: true);
+            Row(region, y, depths, keeps, keeps.Exists(k => k.Meets(y.Result)) || !Climbs(region, y.Result, to));
         }
 
         var left = keeps.Where(k => region.OutlineLeft < k.Centre.X - k.Round - 1e-6).ToList();
@@ -116,6 +116,27 @@ internal sealed class Facing(Bench bench)
             ? $"{figures.L(box.Near)} - {figures.L(over)} + {figures.L(d)}/2"
             : $"{figures.L(box.Far)} + {figures.L(over)} - {figures.L(d)}/2" + (i == 0 ? string.Empty : $" - {Bench.Bare(i)} x {figures.L((box.Far - box.Near + (2 * over) - d) / (n - 1))}");
     }
+
+    // Whether, fed towards minus, more metal would lie to the right of the feed (further towards plus Y) than to its left.
+    private bool Climbs(Box box, double y, double z)
+    {
+        const int Rows = 8;
+        double left = 0, right = 0;
+        for (var i = 0; i <= 40; i++)
+        {
+            var x = box.Left + ((box.Right - box.Left) * (i + 0.5) / 41);
+            for (var k = 0; k < Rows; k++)
+            {
+                var off = bench.Radius * (k + 0.5) / Rows;
+                left += Above(new(x, y - off), z);
+                right += Above(new(x, y + off), z);
+            }
+        }
+
+        return right > left;
+    }
+
+    private double Above(Point2 p, double z) => Math.Max(0, (bench.Metal.TopAt(p, 0) ?? z) - z);
 
     private void Row(Box box, Working y, IReadOnlyList<Working> depths, List<Kept> keeps, bool fromRight)
     {

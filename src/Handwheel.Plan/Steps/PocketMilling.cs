@@ -112,7 +112,7 @@ internal sealed class PocketMilling(Bench bench)
     {
         var (least, most) = f.Outline.Extent();
         double halfX = ((most.X - least.X) / 2) - bench.Radius - allow, halfY = ((most.Y - least.Y) / 2) - bench.Radius - allow;
-        var upright = f.Outline.Edges.All(e => Math.Abs(e.From.X - e.To.X) < 1e-6 || Math.Abs(e.From.Y - e.To.Y) < 1e-6);
+        var upright = f.Outline.Edges.All(e => e.IsArc || Math.Abs(e.From.X - e.To.X) < 1e-6 || Math.Abs(e.From.Y - e.To.Y) < 1e-6);
         if (!upright || halfX < -1e-9 || halfY < -1e-9)
         {
             bench.Cannot(step, upright ? $"{bench.Cutter!.Name} is wider than '{f.Feature.Name}'." : $"'{f.Feature.Name}' does not lie along the travels.", "Take a smaller cutter, or turn the work until its sides lie along the travels.");

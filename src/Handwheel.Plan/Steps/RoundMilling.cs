@@ -34,7 +34,7 @@ internal sealed class RoundMilling(Bench bench)
         }
         else
         {
-            Whole(f, radius, to, allow, perPass);
+            Whole(f, Out(f, radius, allow), bench.Depths(Top(radius + allow, to, 0, 360), to, perPass, "the height"), allow <= 0);
         }
     }
 
@@ -90,18 +90,17 @@ internal sealed class RoundMilling(Bench bench)
         (bench.Metal.Reach(new(0, 0), bench.Radius, z, theta) ?? 0) + bench.Radius + bench.Clear,
         up: true);
 
-    private void Whole(PlanFeature f, double radius, double to, double allow, Typed? perPass)
+    // Once round at each depth, in and out beside the metal.
+    internal void Whole(PlanFeature f, Working x, IReadOnlyList<Working> depths, bool last)
     {
-        var x = Out(f, radius, allow);
-        var depths = bench.Depths(Top(radius + allow, to, 0, 360), to, perPass, "the height");
-        var start = Clear(0, to, $"clear of the metal beside {f.Feature.Name}");
+        var start = Clear(0, depths[^1].Result, $"clear of the metal beside {f.Feature.Name}");
         bench.Up();
         bench.Machine.Go(new(Axis.T, bench.AngleZero, false));
         bench.Free(Axis.X, start);
         bench.Free(Axis.Y, Middle());
         bench.Machine.Passes(depths, plunges: false,
         [
-            new(Axis.X, x, true) { ReadBack = allow <= 0 },
+            new(Axis.X, x, true) { ReadBack = last },
             new(Axis.T, bench.AngleZero, true) { WholeTurn = true },
             new(Axis.X, start, false),
         ]);
@@ -113,18 +112,33 @@ internal sealed class RoundMilling(Bench bench)
     // The arc of the round that lies on an outline: the work turns clockwise from its start to its end, no further than its tangent points.
     private void Arc(RoundStep step, PlanFeature f, double radius, string outline, double to, double allow, Typed? perPass)
     {
-        if (bench.Plan.Find(outline) is not { } whole || whole.Outline.Edges.FirstOrDefault(e => e.IsArc && e.Name == f.Feature.Name) is not { Radius: > 0 } edge)
+        if (Lying(step, f, outline) is not { } edge)
         {
-            bench.Cannot(step, $"No arc of '{outline}' lies on '{f.Feature.Name}'.", "Name an outline that is tangent to it.");
             return;
         }
 
-        var x = Out(f, radius, allow);
+        double first = Degrees(Plane.Angle(edge.Centre, edge.From)), sweep = edge.Sweep * Plane.ToDegrees;
+        Arc(f, edge, Out(f, radius, allow), bench.Depths(Top(radius + allow, to, first, sweep), to, perPass, "the height"));
+    }
+
+    // The arc of an outline that lies on a round; null, with a finding, where none does.
+    internal PlanEdge? Lying(Step step, PlanFeature f, string outline)
+    {
+        if (bench.Plan.Find(outline) is { } whole && whole.Outline.Edges.FirstOrDefault(e => e.IsArc && e.Name == f.Feature.Name) is { Radius: > 0 } edge)
+        {
+            return edge;
+        }
+
+        bench.Cannot(step, $"No arc of '{outline}' lies on '{f.Feature.Name}'.", "Name an outline that is tangent to it.");
+        return null;
+    }
+
+    internal void Arc(PlanFeature f, PlanEdge edge, Working x, IReadOnlyList<Working> depths)
+    {
         var (first, last) = (Degrees(Plane.Angle(edge.Centre, edge.From)), Degrees(Plane.Angle(edge.Centre, edge.To)));
-        var sweep = edge.Sweep * Plane.ToDegrees;
+        var to = depths[^1].Result;
         var start = bench.Show(Tangent(f, "theta where the arc begins", first, Toward.Minus));
         var end = bench.Show(Tangent(f, "theta where the arc ends", last, Toward.Plus));
-        var depths = bench.Depths(Top(radius + allow, to, first, sweep), to, perPass, "the height");
         var inAt = Clear(start.Result, to, "clear of the metal where the arc begins");
         var outAt = Clear(end.Result, to, "clear of the metal where the arc ends");
         bench.Up();

@@ -26,7 +26,7 @@ internal sealed class SideMilling(Bench bench)
             foreach (var edge in Edges(f.Outline, word))
             {
                 any = true;
-                Edge(step, f, edge, word == "all" ? Said(edge) : word, allow, perPass);
+                Side(step, f, edge, word == "all" ? Said(edge) : word, allow, perPass);
             }
         }
 
@@ -55,7 +55,7 @@ internal sealed class SideMilling(Bench bench)
     }
 
     // An edge in words, by the side it faces.
-    private static string Said(PlanEdge edge) => Math.Abs(edge.Normal.Y) >= Math.Abs(edge.Normal.X)
+    internal static string Said(PlanEdge edge) => Math.Abs(edge.Normal.Y) >= Math.Abs(edge.Normal.X)
         ? edge.Normal.Y > 0 ? "far side" : "near side"
         : edge.Normal.X > 0 ? "right end" : "left end";
 
@@ -80,7 +80,14 @@ internal sealed class SideMilling(Bench bench)
         return Math.Abs(n.X) < 1e-9 || Math.Abs(n.Y) < 1e-9 ? 0 : null;
     }
 
-    private void Edge(Step step, PlanFeature f, PlanEdge edge, string word, double allow, Typed? perPass)
+    // One edge run along with a cutter whose place beside it and depth are worked out by the caller.
+    internal void Edge(Step step, PlanFeature f, PlanEdge edge, string word, (Func<PlanEdge, string, bool, bool, Working> Off, Working Depth) cone) =>
+        Run(step, f, edge, word, cone.Off, cone.Depth.Result, null, cone.Depth);
+
+    private void Side(SideStep step, PlanFeature f, PlanEdge edge, string word, double allow, Typed? perPass) =>
+        Run(step, f, edge, word, (lies, name, alongX, plus) => Off(f, lies, name, alongX, plus, allow), bench.Plan.Height(step.To.Value), perPass, null);
+
+    private void Run(Step step, PlanFeature f, PlanEdge edge, string word, Func<PlanEdge, string, bool, bool, Working> beside, double to, Typed? perPass, Working? depth)
     {
         if (Turn(edge) is not { } turn)
         {
@@ -88,21 +95,20 @@ internal sealed class SideMilling(Bench bench)
             return;
         }
 
-        var to = bench.Plan.Height(((SideStep)step).To.Value);
         var theta = bench.Machine.Setup.Rotary is null ? null : bench.Show(bench.Angle($"theta that lays the {word} along X", "90 deg - the angle of its normal", Figures.Deg(turn * Plane.ToDegrees), turn * Plane.ToDegrees, Toward.Nearest));
         var as1 = theta is null ? 0 : theta.Result / Plane.ToDegrees;
         var lies = edge.Mapped(p => Plane.Turned(p, new(0, 0), as1), mirrored: false);
         var n = lies.Normal;
         var alongX = Math.Abs(n.Y) > 0.5;
         var plus = alongX ? n.Y > 0 : n.X > 0;
-        var off = Off(f, lies, word, alongX, plus, allow);
+        var off = beside(lies, word, alongX, plus);
         if (theta is not null && Math.Abs(bench.Machine.At.T - new Crank(Axis.T, theta, false).From(bench.Machine.At.T)) > 1e-9)
         {
             bench.Up();
             bench.Free(Axis.T, theta);
         }
 
-        var run = new EdgeRun(bench, f, lies, alongX, plus, theta?.Result ?? 0, off);
+        var run = new EdgeRun(bench, f, lies, alongX, plus, theta?.Result ?? 0, off, depth);
         if (edge.Name == "flank")
         {
             run.BetweenRounds(word, to, perPass);

@@ -32,11 +32,11 @@ internal sealed class StepPlanner(Bench bench)
             case MoveStep move when move.Cutter is null || toucher.Use(move):
                 new TypedMoves(bench).Plan(move);
                 break;
-            case FaceStep or RoundStep or SideStep or SlotStep or PocketStep or BitesStep or SawStep when toucher.Use(step):
+            case FaceStep or RoundStep or SideStep or SlotStep or PocketStep or BitesStep or SawStep or ChamferStep when toucher.Use(step):
                 Mill(step);
                 break;
-            case BroachStep or ChamferStep:
-                bench.Cannot(step, $"'{step.Text}' is not worked out by the plan.", "Write its moves out, or do it by hand.");
+            case BroachStep broach:
+                new Broaching(bench, toucher).Plan(broach);
                 break;
             default:
                 break;
@@ -89,6 +89,9 @@ internal sealed class StepPlanner(Bench bench)
                 break;
             case BitesStep bites:
                 new Biting(bench).Plan(bites);
+                break;
+            case ChamferStep chamfer:
+                new ChamferMilling(bench).Plan(chamfer);
                 break;
             case SawStep saw:
                 var sawing = new Sawing(bench);

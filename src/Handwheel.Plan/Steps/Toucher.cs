@@ -2,8 +2,10 @@ using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Cranking;
+using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
+using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Plan.Steps;
@@ -43,16 +45,25 @@ internal sealed class Toucher(Bench bench)
         _ = bench.Show(rpm);
         _ = bench.Show(feed);
         bench.Machine.Put(cutter, across, rpm.Result, feed.Result, bench.Safe().Result + (25 * bench.Clear));
-        return Touch(step, cutter, pilot);
+        return Touch(step, cutter, bench.Machine.Shape!, pilot);
+    }
+
+    // A broach in the locked spindle, its side's normal at an angle in degrees from X.
+    internal bool Push(Step step, Cutter broach, double turn)
+    {
+        bench.Straighten();
+        bench.Machine.Put(broach, 0, 0, 0, bench.Safe().Result + (25 * bench.Clear), turn);
+        var corner = Math.Max(broach.TrueAcross, broach.OtherSide) / Math.Cos(Math.PI / 4);
+        return Touch(step, broach, CutterShape.EndMill(corner, 1, corner, 10), null);
     }
 
     private static Working Asked(double rpm) =>
         Work.Value(new("speed", "as typed", Figures.Bare(rpm), rpm, Work.Practice), "rpm");
 
-    private bool Touch(Step step, Cutter cutter, Point2? pilot)
+    private bool Touch(Step step, Cutter cutter, CutterShape shape, Point2? pilot)
     {
         var machine = bench.Machine;
-        if (TouchPlaces.OnTop(machine.Metal, cutter, machine.Shape!, 0, pilot) is not { } found)
+        if (TouchPlaces.OnTop(machine.Metal, cutter, shape, 0, pilot) is not { } found)
         {
             bench.Cannot(step, $"There is no place on the metal where {cutter.Name} can be touched off.", "Touch off another way and write the moves out, or change the order.");
             return false;
@@ -82,17 +93,44 @@ internal sealed class Toucher(Bench bench)
 
     private double Round(double value, Axis axis) => Rounding.ToStep(value, bench.Work.Facts(axis).Step, Toward.Nearest);
 
-    // The surface in words: of the feature whose upper end it is, else of the bar.
+    // The surface in words: a feature's top where its own sides stand already, else the bar's, faced or raw.
     private string Surface(Point2 p, double top)
     {
-        foreach (var f in bench.Drawing.Features.Where(f => !f.IsCut).Select(bench.Plan.Of))
+        var drawn = bench.Drawing.Features.Where(f => !f.IsCut).Select(bench.Plan.Of).OfType<PlanFeature>().Where(f => Math.Abs(f.High - top) < 1e-6).ToList();
+        foreach (var f in drawn.Where(f => f.Outlines.Any(o => o.Distance(p) < bench.Radius) && Stands(f, top)))
         {
-            if (f is not null && Math.Abs(f.High - top) < 1e-6 && f.Outlines.Any(o => o.Distance(p) < bench.Radius))
+            return f.Feature.Name + " top";
+        }
+
+        return drawn.Count > 0 ? "bar's faced top" : Math.Abs(bench.Metal.Box(0).Max.Z - top) < 1e-6 ? "bar top" : "top";
+    }
+
+    // Whether the metal ends, just below the top, where the feature does: most of the places a little outside it are bare.
+    private bool Stands(PlanFeature f, double top)
+    {
+        var bare = 0;
+        var all = 0;
+        foreach (var (outline, edge) in f.Outlines.SelectMany(o => o.Edges.Select(e => (o, e))))
+        {
+            for (var i = 0; i < 6; i++)
             {
-                return f.Feature.Name + " top";
+                var share = (i + 0.5) / 6;
+                var on = edge.IsArc
+                    ? Plane.Polar(edge.Centre, edge.Radius, Plane.Angle(edge.Centre, edge.From) + (edge.Sweep * share))
+                    : new Point2(edge.From.X + ((edge.To.X - edge.From.X) * share), edge.From.Y + ((edge.To.Y - edge.From.Y) * share));
+                var off = edge.IsArc
+                    ? Plane.Polar(edge.Centre, edge.Radius + (edge.Counterclockwise ? 0.5 : -0.5), Plane.Angle(edge.Centre, on))
+                    : new Point2(on.X + (0.5 * edge.Normal.X), on.Y + (0.5 * edge.Normal.Y));
+                if (outline.Distance(off) < 0.25)
+                {
+                    continue;
+                }
+
+                all++;
+                bare += bench.Metal.TopAt(off, 0) is { } met && met > top - 0.01 ? 0 : 1;
             }
         }
 
-        return Math.Abs(bench.Metal.Box(0).Max.Z - top) < 1e-6 ? "bar top" : "top";
+        return all > 0 && bare > 0.6 * all;
     }
 }

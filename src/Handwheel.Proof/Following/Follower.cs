@@ -3,6 +3,7 @@ using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Solids.Cutters;
+using Handwheel.Solids.Shapes;
 using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Proof.Following;
@@ -32,6 +33,7 @@ internal sealed class Follower
     private Cutter? cutter;
     private CutterShape? shape;
     private string? inSpindle;
+    private double turn;
     private Stroke? waste;
     private ISolid? wasteSolid;
 
@@ -136,6 +138,7 @@ internal sealed class Follower
         machine.NewCutter();
         lastZ = -1;
         inSpindle = put.Cutter;
+        turn = put.Turn;
         cutter = rack.Cutter(put.Cutter, put.Across);
         shape = rack.Shape(put.Cutter, put.Across);
         if (cutter is null)
@@ -234,6 +237,17 @@ internal sealed class Follower
 
     private void Record(Stroke stroke)
     {
+        if (stroke is { Cutter: { Kind: CutterKind.Broach } broach, Cutting: true })
+        {
+            foreach (var leg in stroke.Legs.Where(l => l.IsAlongZ))
+            {
+                if (CutterShapes.Push(broach, leg.Path.From, leg.Path.To.Z, HoldingFrame.Radians(turn - leg.To.T)) is { } pushed)
+                {
+                    metal = metal.Without(new CutMade(new Placed(pushed, leg.ToPart), stroke.Index));
+                }
+            }
+        }
+
         if (stroke.Shape is { } body)
         {
             foreach (var leg in stroke.Legs)

@@ -10,9 +10,15 @@ internal sealed class FeatureProbe
     private const double OffRound = 0.013;
     private static readonly double[] Shares = [0.06, 0.27, 0.5, 0.73, 0.94];
 
+
+    // A cone may be cut away but for a rim near either end.
+    private static readonly double[] ConeShares = [0.02, 0.05, 0.1, 0.27, 0.5, 0.73, 0.9, 0.95, 0.98];
+
     private readonly Feature feature;
     private readonly FaceProbe probe;
     private readonly double[] levels;
+    private readonly DrawnFeature drawn;
+    private readonly int index;
 
     /// <summary>Prepares to measure.</summary>
     /// <param name="drawn">The feature as aimed.</param>
@@ -22,6 +28,8 @@ internal sealed class FeatureProbe
     public FeatureProbe(DrawnFeature drawn, int index, FaceProbe probe, Box3 bounds)
     {
         feature = drawn.Feature;
+        this.drawn = drawn;
+        this.index = index;
         this.probe = probe;
         Faces = FeatureFaces.Of(drawn, index);
         Centre = drawn.Centres[index];
@@ -30,7 +38,8 @@ internal sealed class FeatureProbe
         (Bottom, Top) = (Math.Min(drawn.From, drawn.To), Math.Max(drawn.From, drawn.To));
         double low = FeatureView.InView(feature.View, bounds.Min).Z, high = FeatureView.InView(feature.View, bounds.Max).Z;
         double first = Math.Max(Bottom, low), last = Math.Min(Top, high);
-        levels = [.. Shares.Select(s => first + ((last - first) * s))];
+        (first, last) = OffChamfers(first, last);
+        levels = [.. (feature.Shape is ConeShape ? ConeShares : Shares).Select(s => first + ((last - first) * s))];
     }
 
     /// <summary>Its sides.</summary>
@@ -51,6 +60,11 @@ internal sealed class FeatureProbe
     /// <summary>The higher of its ends.</summary>
     public double Top { get; }
 
+    /// <summary>A cone&#39;s diameter at one end, as aimed.</summary>
+    /// <param name="face"><c>bottom</c> for its lower end, else its upper.</param>
+    /// <returns>The diameter; null where the feature is no cone.</returns>
+    public double? Cone(string? face) => feature.Shape is ConeShape cone ? face == "bottom" ? cone.AcrossLow.Middle : cone.AcrossHigh.Middle : null;
+
     /// <summary>A two-point size across a round side; where the drawing has no two opposite places, across the circle through those it has.</summary>
     /// <param name="round">The round side.</param>
     /// <param name="across">What it measures as aimed (a cone&#39;s differs by level).</param>
@@ -62,14 +76,15 @@ internal sealed class FeatureProbe
             for (var i = 0; i < Spokes / 2; i++)
             {
                 var angle = OffRound + (2 * Math.PI * i / Spokes);
-                if (Radial(round, level, angle) is { } a && Radial(round, level, angle + Math.PI) is { } b && tally.Sees(a) & tally.Sees(b))
+                var here = At(round, level);
+                if (Radial(here, level, angle) is { } a && Radial(here, level, angle + Math.PI) is { } b && tally.Sees(a) & tally.Sees(b))
                 {
                     tally.Add(across + ((a.Offset!.Value + b.Offset!.Value) * (round.Inner ? -1 : 1)));
                 }
             }
         }
 
-        if (tally.Any || tally.Gone)
+        if (tally.Any || tally.Gone || feature.Shape is ConeShape)
         {
             return;
         }
@@ -79,6 +94,11 @@ internal sealed class FeatureProbe
             tally.Add(2 * circle.Radius);
         }
     }
+
+    // A cone's side at a level; any other round side is the same at all.
+    private RoundFace At(RoundFace round, double level) => feature.Shape is ConeShape cone
+        ? round with { Radius = (cone.AcrossLow.Middle + ((cone.AcrossHigh.Middle - cone.AcrossLow.Middle) * (level - Bottom) / (Top - Bottom))) / 2 }
+        : round;
 
     /// <summary>The circles that a round side makes, one a level.</summary>
     /// <param name="round">The round side.</param>
@@ -251,8 +271,22 @@ internal sealed class FeatureProbe
         }
     }
 
-    // Plan places over the feature's extent and a little round it.
+    // The sides end where their chamfers begin.
+    private (double First, double Last) OffChamfers(double first, double last)
+    {
+        var (above, below) = feature.View == View.Front ? (feature.ChamferBelow, feature.ChamferAbove) : (feature.ChamferAbove, feature.ChamferBelow);
+        return (first + below, last - above);
+    }
+
+    // Places where the ends are level: none over a chamfer.
     private IEnumerable<Point2> PlanSamples()
+    {
+        var leg = Math.Max(feature.ChamferAbove, feature.ChamferBelow);
+        return leg > 0 ? PlanNet().Where(p => !drawn.Outlines[index].Contains(p) || drawn.Outlines[index].DistanceTo(p) > 1.5 * leg) : PlanNet();
+    }
+
+    // Plan places over the feature's extent and a little round it.
+    private IEnumerable<Point2> PlanNet()
     {
         double minX = Centre.X, maxX = minX, minY = Centre.Y, maxY = minY;
         foreach (var r in Faces.Rounds)

@@ -84,7 +84,7 @@ internal sealed class SizeMeasurer(DrawnPart aimed, ISolid cut)
         if (one.Faces.Rounds.Count > 0 && one.Faces.Planes.Count == 0)
         {
             var round = one.Faces.Rounds.MinBy(r => Math.Abs((2 * r.Radius) - size.Limits.Middle));
-            one.Across(round, 2 * round.Radius, tally);
+            one.Across(round, one.Cone(size.Face) ?? (2 * round.Radius), tally);
         }
         else
         {
