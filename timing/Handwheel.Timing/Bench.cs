@@ -30,8 +30,9 @@ internal static class Bench
         var moves = SampleJob.Moves(count);
         var cuts = SampleJob.Cuts(moves);
         RayGrid grid = null!;
-        var fill = Best(3, _ => grid = new RayGrid(SampleJob.Stock, 512, threads: 2));
-        var cut = Best(7, _ => grid.CutAll(cuts), _ => grid = new RayGrid(SampleJob.Stock, 512, threads: 2));
+        var fill = Best(9, _ => grid = new RayGrid(SampleJob.Stock, 512, threads: 2));
+        var cut = Best(25, _ => grid.CutAll(cuts), _ => grid = new RayGrid(SampleJob.Stock, 512, threads: 2));
+        var whole = Best(9, _ => new RayGrid(SampleJob.Stock, 512, threads: 2).CutAll(SampleJob.Cuts(moves)));
         var bytes = LiveBytes(() =>
         {
             var held = new RayGrid(SampleJob.Stock, 512, threads: 2);
@@ -40,8 +41,9 @@ internal static class Bench
             return (held, mine);
         });
         var single = new RayGrid(SampleJob.Stock, 512, threads: 1);
-        var one = Best(3, _ => single.CutAll(cuts), _ => single = new RayGrid(SampleJob.Stock, 512, threads: 1));
-        Console.WriteLine($"{count} moves, 3 x 512 x 512 rays: {cut:F1} ms with 2 threads, {one:F1} ms with 1 (bare stock put on the rays: {fill:F1} ms); held: {bytes / 1048576.0:F1} MiB");
+        var one = Best(9, _ => single.CutAll(cuts), _ => single = new RayGrid(SampleJob.Stock, 512, threads: 1));
+        Console.WriteLine($"{count} moves, 3 x 512 x 512 rays: {cut:F1} ms with 2 threads, {one:F1} ms with 1; held: {bytes / 1048576.0:F1} MiB");
+        Console.WriteLine($"  laying the bare stock on the rays {fill:F1} ms; that, making the swept cuts and cutting them: {whole:F1} ms");
 
         // The next move: the last step edited.
         var lower = Edits(count);
@@ -53,71 +55,12 @@ internal static class Bench
         var job = cuts.Aggregate(new Workpiece(SampleJob.Stock), (w, c) => w.After(c));
         if (peer)
         {
-            Peer(moves, job, cut, grid);
+            Peer(moves, job, (cut, whole), grid);
         }
-    }
-
-    /// <summary>One thread at one thing many times over, for a profiler: cut, next, pieces (from scratch) or edit (pieces after one).</summary>
-    /// <param name="what">The thing.</param>
-    /// <param name="count">How many moves.</param>
-    /// <param name="times">How many times.</param>
-    public static void Spin(string what, int count, int times)
-    {
-        var cuts = SampleJob.Cuts(SampleJob.Moves(count));
-        var edits = Edits(count);
-        var grid = new RayGrid(SampleJob.Stock, 512, threads: 1);
-        grid.CutAll(cuts);
-        if (what is "edit")
-        {
-            _ = Pieces.Of(grid);
-        }
-
-        var all = new double[times];
-        for (var i = 0; i < times; i++)
-        {
-            if (what is "cut")
-            {
-                grid = new RayGrid(SampleJob.Stock, 512, threads: 1);
-            }
-            else if (grid.CanUndo)
-            {
-                grid.Undo();
-            }
-
-            if (what is "edit")
-            {
-                grid.Cut(edits[i % edits.Length]);
-            }
-
-            var run = what is "pieces" ? grid.Like(SampleJob.Stock) : grid;
-            if (what is "pieces")
-            {
-                run.CutAll(cuts);
-            }
-
-            var clock = Stopwatch.StartNew();
-            switch (what)
-            {
-                case "cut":
-                    grid.CutAll(cuts);
-                    break;
-                case "next":
-                    grid.Cut(edits[i % edits.Length]);
-                    break;
-                default:
-                    _ = Pieces.Of(run);
-                    break;
-            }
-
-            all[i] = clock.Elapsed.TotalMilliseconds;
-        }
-
-        Array.Sort(all);
-        Console.WriteLine($"{what} {count}: best {all[0]:F2}, median {all[times / 2]:F2} ms; collections {GC.CollectionCount(0)} {GC.CollectionCount(1)} {GC.CollectionCount(2)}");
     }
 
     // The last step edited: three kinds of move a millimetre lower.
-    private static SweptCut[] Edits(int count)
+    public static SweptCut[] Edits(int count)
     {
         var more = SampleJob.Moves(count + 10);
         return [.. ((int[])[0, 4, 6]).Select(k => more[count + k].ToCut()).Select(c => new SweptCut(c.Cutter, c.Path, Pose.Translation(new(0, 0, -1))))];
@@ -150,19 +93,6 @@ internal static class Bench
             bare.CutAll(cuts);
         });
         Console.WriteLine($"  connected pieces after an edit: {after.Min():F2} ms for the easiest, {after.Max():F2} ms for the hardest of three kinds; from scratch: {scratch:F2} ms, {pieces.Count} piece(s)");
-    }
-
-    /// <summary>Where the time goes, by kind of move.</summary>
-    public static void Kinds()
-    {
-        var moves = SampleJob.Moves(5000);
-        for (var kind = 0; kind < 10; kind++)
-        {
-            var cuts = SampleJob.Cuts([.. moves.Where((_, i) => i % 10 == kind)]);
-            RayGrid grid = null!;
-            var time = Best(3, _ => grid.CutAll(cuts), _ => grid = new RayGrid(SampleJob.Stock, 512, threads: 1));
-            Console.WriteLine($"kind {kind} ({moves[kind].Kind}): {cuts.Count} moves in {time:F1} ms, one thread");
-        }
     }
 
     /// <summary>Random soundings of random cuts held against the decimal oracle, on two threads; nineteen in twenty on level paths.</summary>
@@ -207,7 +137,7 @@ internal static class Bench
         Console.WriteLine($"a sounding through 300 cuts: {time * 1000 / lines.Length:F2} us (of {length:F0} mm of metal)");
     }
 
-    private static void Peer(List<SampleJob.Move> moves, Workpiece piece, double cut, RayGrid grid)
+    private static void Peer(List<SampleJob.Move> moves, Workpiece piece, (double Cut, double Whole) mine, RayGrid grid)
     {
         var random = new Random(5);
         var lines = Enumerable.Range(0, 600).Select(i => (i % 3) switch
@@ -219,14 +149,27 @@ internal static class Bench
         var file = SampleJob.Write(moves, lines);
         foreach (var batch in (string[])["", "--batch"])
         {
-            using var process = Process.Start(new ProcessStartInfo("node", $"cut.mjs {file} {batch}") { WorkingDirectory = PeerFolder(), RedirectStandardOutput = true, UseShellExecute = false })!;
-            var answer = JsonDocument.Parse(process.StandardOutput.ReadToEnd()).RootElement;
-            process.WaitForExit();
-            var seconds = answer.GetProperty("seconds").GetDouble();
+            // The best of three of the short job, as ours is the best of some.
+            JsonElement answer = default;
+            var seconds = double.PositiveInfinity;
+            for (var i = moves.Count > 1000 ? 1 : 3; i > 0; i--)
+            {
+                answer = Ask(file, batch);
+                seconds = Math.Min(seconds, answer.GetProperty("seconds").GetDouble());
+            }
+
             var (mesh, ours, compared) = Errors(answer.GetProperty("soundings"), lines, piece, grid);
-            Console.WriteLine($"  mesh booleans at 0.002 mm chords{(batch.Length > 0 ? ", all at once" : ", one after the other")}: {seconds:F2} s, {answer.GetProperty("triangles").GetInt32()} triangles: {seconds * 1000 / cut:F0} times the engine's time");
+            Console.WriteLine($"  mesh booleans at 0.002 mm chords{(batch.Length > 0 ? ", all at once" : ", one after the other")}: {seconds:F2} s, {answer.GetProperty("triangles").GetInt32()} triangles: {seconds * 1000 / mine.Cut:F0} times the engine's time ({seconds * 1000 / mine.Whole:F0} times, the stock and the making of the cuts counted in)");
             Console.WriteLine($"    ends of {compared} lines answered alike: off the exact surface by at most {mesh:G3} mm (mesh) and {ours:G3} mm (engine): {mesh / Math.Max(ours, 1e-16):G3} times nearer");
         }
+    }
+
+    private static JsonElement Ask(string file, string batch)
+    {
+        using var process = Process.Start(new ProcessStartInfo("node", $"cut.mjs {file} {batch}") { WorkingDirectory = PeerFolder(), RedirectStandardOutput = true, UseShellExecute = false })!;
+        var answer = JsonDocument.Parse(process.StandardOutput.ReadToEnd()).RootElement;
+        process.WaitForExit();
+        return answer;
     }
 
     // The mesh's ends against the engine's, and the engine's own ends against the definition: distance to the path less the radius.

@@ -31,7 +31,7 @@ if (what is "all" or "sound")
 
 if (what is "kinds")
 {
-    Bench.Kinds();
+    Profile.Kinds();
 }
 
 if (what is "oracle")
@@ -41,5 +41,5 @@ if (what is "oracle")
 
 if (what is "spin")
 {
-    Bench.Spin(args[1], int.Parse(args[2]), int.Parse(args[3]));
+    Profile.Spin(args[1], int.Parse(args[2]), int.Parse(args[3]));
 }
