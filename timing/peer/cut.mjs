@@ -9,7 +9,7 @@
 //               { "kind": "arc",    "radius", "low", "high", "centre": [x, y], "from": [x, y], "sweep" },
 //               { "kind": "plunge", "radius", "low", "high", "at": [x, y] } ],
 //     "lines": [ [axis 0|1|2, u, v], ... ] }       soundings asked of the mesh: along X through (y, z) = (u, v), along Y through (x, z), along Z through (x, y)
-// Prints one JSON line: { seconds, triangles, volume, soundings: [[enter, leave, ...], ...] }.
+// Prints one JSON line: { seconds, cpu, triangles, volume, soundings: [[enter, leave, ...], ...] }; cpu: processor seconds of the same stretch.
 import { readFileSync } from 'node:fs';
 import Module from 'manifold-3d';
 
@@ -61,6 +61,7 @@ const solid = (cut) => section(cut).extrude(cut.high - cut.low).translate([0, 0,
 
 const [x0, y0, z0, x1, y1, z1] = job.stock;
 const begun = performance.now();
+const used = process.cpuUsage();
 let metal = Manifold.cube([x1 - x0, y1 - y0, z1 - z0]).translate([x0, y0, z0]);
 if (batch) {
   metal = Manifold.difference([metal, ...job.cuts.map(solid)]);
@@ -74,6 +75,8 @@ if (batch) {
 const triangles = metal.numTri();
 const volume = metal.volume();
 const seconds = (performance.now() - begun) / 1000;
+const { user, system } = process.cpuUsage(used);
+const cpu = (user + system) / 1e6;
 
 const mesh = metal.getMesh();
 const point = (i) => mesh.vertProperties.subarray(i * mesh.numProp, i * mesh.numProp + 3);
@@ -91,4 +94,4 @@ const sound = ([axis, u, v]) => {
   }
   return hits.sort((m, n) => m - n);
 };
-console.log(JSON.stringify({ seconds, triangles, volume, soundings: (job.lines ?? []).map(sound) }));
+console.log(JSON.stringify({ seconds, cpu, triangles, volume, soundings: (job.lines ?? []).map(sound) }));

@@ -53,10 +53,13 @@ internal sealed class FloorSweep
 
     private void Take(in Column column)
     {
-        var hole = strip.Hole(column.Path, column.Radius);
-        if (left.Least > hole.From && left.Most < hole.To)
+        if (column.Path.Radius > column.Radius)
         {
-            return;
+            var hole = strip.Hole(column.Path, column.Radius);
+            if (left.Least > hole.From && left.Most < hole.To)
+            {
+                return;
+            }
         }
 
         Laterals.Work(column.Radius, column.Path, strip.AlongY, strip.Lines);

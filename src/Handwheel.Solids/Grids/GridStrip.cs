@@ -110,15 +110,17 @@ internal sealed class GridStrip
         for (var row = 0; row < rows.Length; row++)
         {
             var isIn = rows[row] >= down.Least && rows[row] <= down.Most;
+            var isAny = false;
             for (var i = 0; i < count; i++)
             {
                 var ray = (row * set.Columns) + first + i;
                 var isMet = isIn && Lines[i] >= across.Least && Lines[i] <= across.Most;
+                isAny |= isMet;
                 set.Lo[ray] = isMet ? lo : double.PositiveInfinity;
                 set.Hi[ray] = isMet ? hi : double.NegativeInfinity;
             }
 
-            set.Summarise(row, block);
+            set.SetSummary(row, block, isAny ? lo : double.PositiveInfinity, isAny ? hi : double.NegativeInfinity);
         }
 
         Tiles(set);

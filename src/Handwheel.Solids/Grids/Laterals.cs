@@ -241,8 +241,8 @@ internal sealed class Laterals
             Vector256<double> lo = At(from, used * Size), hi = At(to, used * Size);
             for (var i = 4; i < Size; i += 4)
             {
-                lo = Vector256.Min(lo, At(from, (used * Size) + i));
-                hi = Vector256.Max(hi, At(to, (used * Size) + i));
+                lo = Vector256.MinNative(lo, At(from, (used * Size) + i));
+                hi = Vector256.MaxNative(hi, At(to, (used * Size) + i));
             }
 
             var (a, b) = (Math.Min(Math.Min(lo[0], lo[1]), Math.Min(lo[2], lo[3])), Math.Max(Math.Max(hi[0], hi[1]), Math.Max(hi[2], hi[3])));

@@ -46,7 +46,7 @@ internal sealed class LinesLeft
     internal uint Met(ReadOnlySpan<double> from, ReadOnlySpan<double> to)
     {
         uint met = 0;
-        for (var i = 0; i < Size; i += Vector256<double>.Count)
+        for (var i = 0; i < Size; i += 4)
         {
             var a = Vector256.LoadUnsafe(ref MemoryMarshal.GetReference(from), (nuint)i);
             var b = Vector256.LoadUnsafe(ref MemoryMarshal.GetReference(to), (nuint)i);
@@ -83,14 +83,21 @@ internal sealed class LinesLeft
         Replace(line, m, e, a, b);
         Touched |= 1u << line;
         Summarise(line);
-        (Least, Most) = (double.PositiveInfinity, double.NegativeInfinity);
-        for (var i = 0; i < Size; i++)
+        Bound();
+        return true;
+    }
+
+    private void Bound()
+    {
+        Vector256<double> los = Vector256.LoadUnsafe(ref lo[0]), his = Vector256.LoadUnsafe(ref hi[0]);
+        for (var i = 4; i < Size; i += 4)
         {
-            Least = Math.Min(Least, lo[i]);
-            Most = Math.Max(Most, hi[i]);
+            los = Vector256.MinNative(los, Vector256.LoadUnsafe(ref lo[0], (nuint)i));
+            his = Vector256.MaxNative(his, Vector256.LoadUnsafe(ref hi[0], (nuint)i));
         }
 
-        return true;
+        Least = Math.Min(Math.Min(los[0], los[1]), Math.Min(los[2], los[3]));
+        Most = Math.Max(Math.Max(his[0], his[1]), Math.Max(his[2], his[3]));
     }
 
     // The intervals m..e (indices of their pairs) are met: what stands left of a and right of b stays.

@@ -119,8 +119,8 @@ internal sealed class RaySet
         Vector256<double> los = Vector256.Create(double.PositiveInfinity), his = Vector256.Create(double.NegativeInfinity);
         for (; i + 4 <= to; i += 4)
         {
-            los = Vector256.Min(los, Vector256.LoadUnsafe(ref Lo[0], (nuint)i));
-            his = Vector256.Max(his, Vector256.LoadUnsafe(ref Hi[0], (nuint)i));
+            los = Vector256.MinNative(los, Vector256.LoadUnsafe(ref Lo[0], (nuint)i));
+            his = Vector256.MaxNative(his, Vector256.LoadUnsafe(ref Hi[0], (nuint)i));
         }
 
         double lo = Math.Min(Math.Min(los[0], los[1]), Math.Min(los[2], los[3])), hi = Math.Max(Math.Max(his[0], his[1]), Math.Max(his[2], his[3]));
@@ -135,11 +135,11 @@ internal sealed class RaySet
     }
 
     // The summary of the row before serves this one too.
-    internal void CopySummary(int row, int block)
-    {
-        BlockLo[(row * Blocks) + block] = BlockLo[((row - 1) * Blocks) + block];
-        BlockHi[(row * Blocks) + block] = BlockHi[((row - 1) * Blocks) + block];
-    }
+    internal void CopySummary(int row, int block) =>
+        SetSummary(row, block, BlockLo[((row - 1) * Blocks) + block], BlockHi[((row - 1) * Blocks) + block]);
+
+    internal void SetSummary(int row, int block, double lo, double hi) =>
+        (BlockLo[(row * Blocks) + block], BlockHi[(row * Blocks) + block]) = (lo, hi);
 
     internal void SummariseTile(int tile, int block)
     {
