@@ -24,7 +24,7 @@ public sealed record Size
     /// <summary>The face of the second feature; null: its axis.</summary>
     public string? OtherFace { get; init; }
 
-    /// <summary>The direction of a distance: <c>x</c>, <c>y</c>, <c>z</c>; null for the straight distance.</summary>
+    /// <summary>The direction of a distance: <c>x</c>, <c>y</c>, <c>z</c>; null for the straight distance. For an angle without a second feature, the axis it is taken to.</summary>
     public string? Along { get; init; }
 
     /// <summary>Its limits.</summary>

@@ -22,6 +22,12 @@ internal sealed class DrawingReader(FindingBag bag, FeatureNames names, NumberRe
         var sizes = Sizes(cursors.Where(c => c.Statement.Tokens[0].Is("size")));
         worker.Take(Others(cursors), sizes);
         var drawing = new DrawingBuilder(bag, names, worker).Build(sizes);
+        if (names.All.All(f => !f.Broken) && drawing.Features.Count == names.All.Count)
+        {
+            // Outlines can only be drawn of a drawing that is whole.
+            new SizeAgreement(bag, drawing).Check();
+        }
+
         SizeNames.UnionWith(sizes.Select(s => s.Name));
         SizeNames.UnionWith(drawing.Sizes.Select(s => s.Name));
         return drawing;

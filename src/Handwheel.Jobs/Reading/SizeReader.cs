@@ -6,7 +6,7 @@ namespace Handwheel.Jobs.Reading;
 internal sealed class SizeReader(FeatureNames names, NumberReader numbers)
 {
     private const string Mend =
-        "Sizes are 'hub across', 'socket across flats', 'arm high', 'socket deep', 'base long', 'base wide', 'ring bore', 'hub to pin along x', 'hub radius', 'pin position', 'arm angle to base'.";
+        "Sizes are 'hub across', 'socket across flats', 'arm high', 'socket deep', 'base long', 'base wide', 'ring bore', 'hub to pin along x', 'hub radius', 'pin position', 'arm angle to base', 'arm angle to x'.";
 
     private static readonly string[] Faces = ["top", "underside", "bottom", "left", "right", "near", "far"];
 
@@ -69,7 +69,14 @@ internal sealed class SizeReader(FeatureNames names, NumberReader numbers)
     {
         if (c.Take("angle to"))
         {
-            return names.Take(c) is { } other ? Made(c, feature, SizeKind.Angle, null) with { Other = other } : null;
+            if (names.TryTake(c) is { } other)
+            {
+                return Made(c, feature, SizeKind.Angle, null) with { Other = other };
+            }
+
+            // To an axis of the part, where no feature has its name.
+            return c.TakeAny("x", "y", "z") is { } axis ? Made(c, feature, SizeKind.Angle, null) with { Along = axis }
+                : names.Take(c) is { } ? Made(c, feature, SizeKind.Angle, null) : null;
         }
 
         var word = c.TakeAny("across flats", "across bottom", "across top", "across", "high", "deep", "long", "wide", "bore", "radius", "position");
