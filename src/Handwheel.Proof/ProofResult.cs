@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Findings;
+using Handwheel.Proof.Designs;
 
 namespace Handwheel.Proof;
 
@@ -10,6 +11,9 @@ public sealed record ProofResult
 
     /// <summary>Every size of the drawing.</summary>
     public required IReadOnlyList<SizeResult> Sizes { get; init; }
+
+    /// <summary>What came of each line of the design.</summary>
+    public IReadOnlyList<DesignResult> Designs { get; init; } = [];
 
     /// <summary>The release.</summary>
     public required ReleaseResult Release { get; init; }

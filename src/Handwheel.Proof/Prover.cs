@@ -4,7 +4,9 @@ using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Stocks;
+using Handwheel.Proof.Designs;
 using Handwheel.Proof.Following;
+using Handwheel.Proof.Loads;
 using Handwheel.Proof.Nets;
 using Handwheel.Proof.Questions;
 using Handwheel.Solids.Geometry;
@@ -73,6 +75,8 @@ public static class Prover
         var (sizes, sizeFindings) = Sizes.Ask(subject, known.Any);
         var leftover = release is { Finished: true, Part: >= 0 } ? Leftover.Ask(subject, nets, release.Pieces, release.Part) : [];
         progress?.Report(new ProofProgress("strike", 0.8));
+        var loads = CutLoads.Of(subject);
+        var designs = DesignProof.Of(subject.Drawing, subject.Stock, subject.Shop, subject.Unit);
         List<Finding> findings =
         [
             .. trace.Findings,
@@ -86,19 +90,22 @@ public static class Prover
             .. known.Graded(Direction.Ask(subject)),
             .. Questions.Lock.Ask(subject),
             .. Reach.Ask(subject),
-            .. Thin.Ask(subject),
-            .. Grip.Ask(subject),
+            .. known.Graded(Load.Ask(subject, loads)),
+            .. known.Graded(Thin.Ask(subject, loads)),
+            .. known.Graded(Grip.Ask(subject, loads)),
             .. Knock.Ask(subject),
             .. Unmeasured.Ask(subject),
             .. Order.Ask(subject),
             .. OnHand.Ask(subject),
             .. sizeFindings,
+            .. Design.Ask(designs),
         ];
         progress?.Report(new ProofProgress("done", 1));
         return new ProofResult
         {
             Findings = Ordered(subject, findings),
             Sizes = sizes,
+            Designs = designs,
             Release = release.Result,
             Guarantee = Guarantee(spacing),
             Stocks = [.. trace.Steps.Select(s => Stocks.Of(s))],

@@ -53,7 +53,7 @@ internal static class Usage
             handwheel why JOB STEP [--json]
 
             Shows how each reading of a step (such as A8) came about: the rule, the numbers put in, what rounding did,
-            and where each number was typed.
+            and where each number was typed. In place of a step, 'design' shows each line of the design with its rule and source.
             """,
         "tidy" => """
             handwheel tidy FILE [--json] [--check]

@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Findings;
+using Handwheel.Proof.Designs;
 using Handwheel.Sheets.Reports;
 
 namespace Handwheel.Cli.Commands;
@@ -16,6 +17,13 @@ internal static class WhyCommand
     public static int Run(Shell shell, string job, string step, bool asJson)
     {
         var (read, _) = Work.Read(job);
+        if (string.Equals(step, "design", StringComparison.OrdinalIgnoreCase) && read is { Halted: false, Value: { Drawing.Designs.Count: > 0 } designed })
+        {
+            var designs = DesignProof.Of(designed.Drawing, designed.Stock, read.Shop, designed.Unit);
+            shell.Out.Write(asJson ? DesignJson.Alone(designs) : DesignText.Write(designs, designed.Unit, sources: true));
+            return 0;
+        }
+
         if (Work.Planned(read) is not { } plan)
         {
             var report = new JobReport { Title = read.Value?.Title ?? string.Empty, Unit = read.Value?.Unit ?? default, Findings = [.. read.Findings.Where(f => f.Grade == Grade.Halt)], LineOf = (file, line) => read.Sources.FirstOrDefault(s => s.FileName == file)?.LineAt(line) };

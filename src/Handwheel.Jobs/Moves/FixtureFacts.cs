@@ -9,6 +9,9 @@ public sealed record FixtureFacts
     /// <summary>Whether it presses on the work (jaws, clamps) and so counts as what holds.</summary>
     public bool Holds { get; init; }
 
+    /// <summary>With how much it presses, newtons (a vise or chuck with all its jaws together); 0: not said.</summary>
+    public double Press { get; init; }
+
     /// <summary>Whether it turns with the rotary.</summary>
     public bool Turns { get; init; }
 

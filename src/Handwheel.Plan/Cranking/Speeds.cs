@@ -17,8 +17,8 @@ internal sealed class Speeds
         this.job = job;
         this.mill = mill;
         this.figures = figures;
-        Metal = MetalTable.Find(job.Metal) ?? MetalTable.Find("mild steel")!;
-        Known = MetalTable.Find(job.Metal) is not null;
+        Metal = MetalTable.FindSaid(job.Metal) ?? MetalTable.Find("mild steel")!;
+        Known = MetalTable.FindSaid(job.Metal) is not null;
     }
 
     internal Metal Metal { get; }

@@ -129,6 +129,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
             HolderKind.ThreeJawChuck => Chuck(h, holder, held, bottom),
             _ => Clamps(h, holder, bottom),
         };
+        fixtures = [.. fixtures.Select(f => f.Holds ? f with { Press = holder.Press } : f)];
         var under = fixtures.Count == 0 ? bottom : fixtures.Min(f => f.Least.Z);
         if (h.OnRotary && shop.Rotary is { } r)
         {

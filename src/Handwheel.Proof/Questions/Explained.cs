@@ -42,6 +42,7 @@ internal sealed class Explained
     {
         "release" or "loose" or "leftover" => Any,
         "direction" => moves.Contains((finding.Step ?? string.Empty, finding.Move)),
+        "load" or "grip" or "web" or "wall" => finding.Step is { } at && order.GetValueOrDefault(at) >= first,
         "strike" => finding.Step is { } step && order.GetValueOrDefault(step) > first,
         _ => false,
     };

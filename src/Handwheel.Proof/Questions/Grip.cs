@@ -1,6 +1,7 @@
 using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Proof.Following;
+using Handwheel.Proof.Loads;
 using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
 
@@ -22,8 +23,9 @@ internal static class Grip
 
     /// <summary>Asks.</summary>
     /// <param name="subject">What is looked at.</param>
+    /// <param name="loads">The forces; null: none are known.</param>
     /// <returns>Findings <c>grip</c> and <c>burr</c>.</returns>
-    public static IEnumerable<Finding> Ask(Subject subject)
+    public static IEnumerable<Finding> Ask(Subject subject, CutLoads? loads)
     {
         foreach (var (stage, metal) in subject.Trace.Held)
         {
@@ -38,6 +40,11 @@ internal static class Grip
             foreach (var finding in Told(subject, place, bears, stage, metal))
             {
                 yield return finding;
+            }
+
+            if (loads is not null && GripStrength.Of(subject, loads, stage, bears) is { } slips)
+            {
+                yield return slips;
             }
         }
     }

@@ -36,6 +36,7 @@ public static class CheckText
         if (report.Proof is { } proof)
         {
             Sizes(text, report, proof);
+            text.Append(DesignText.Write(report.Designs, report.Unit, sources: false)).Append(report.Designs.Count > 0 ? "\n" : string.Empty);
             text.Append("release  ").Append(Release(proof.Release)).Append('\n');
             text.Append("proved   ").Append(proof.Guarantee).Append('\n');
         }

@@ -2,6 +2,7 @@ using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Plan;
 using Handwheel.Proof;
+using Handwheel.Proof.Designs;
 using Handwheel.Quantities;
 
 namespace Handwheel.Sheets.Reports;
@@ -26,6 +27,9 @@ public sealed record JobReport
 
     /// <summary>The proof; null where the moves were not proved.</summary>
     public ProofResult? Proof { get; init; }
+
+    /// <summary>What came of each line of the design, as far as the job was proved.</summary>
+    public IReadOnlyList<DesignResult> Designs => Proof?.Designs ?? [];
 
     /// <summary>The text of a line of a document, by file name and line from 1; null where it is not known.</summary>
     public Func<string, int, string?> LineOf { get; init; } = (_, _) => null;

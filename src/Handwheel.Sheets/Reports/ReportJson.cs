@@ -107,6 +107,7 @@ public static class ReportJson
 
         json.WriteEndArray();
         Release(json, report.Proof?.Release);
+        DesignJson.Write(json, report.Designs);
         Text(json, "guarantee", report.Proof?.Guarantee);
     }
 

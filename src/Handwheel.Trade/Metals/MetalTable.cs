@@ -62,6 +62,19 @@ public static class MetalTable
         return Index.GetValueOrDefault(Key(name));
     }
 
+    /// <summary>Finds a metal by what a stock label says: kind first and then which, told apart by commas.</summary>
+    /// <param name="said">What it says: <c>aluminium, 6082</c>, <c>steel, free-cutting</c>, <c>6061</c>.</param>
+    /// <returns>The metal of the whole name, of the name turned round, of its narrowest part that is known; null where nothing of it is.</returns>
+    public static Metal? FindSaid(string said)
+    {
+        ArgumentNullException.ThrowIfNull(said);
+        var parts = said.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        return Find(said)
+            ?? Find(string.Join(' ', parts.Reverse()))
+            ?? parts.Skip(1).Select(Find).FirstOrDefault(m => m is not null)
+            ?? (parts.Length > 1 ? Find(parts[0]) : null);
+    }
+
     /// <summary>A name as it is looked up: lower case, letters and digits only.</summary>
     /// <param name="name">Name.</param>
     /// <returns>Key.</returns>

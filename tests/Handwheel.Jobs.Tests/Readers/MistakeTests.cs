@@ -97,7 +97,7 @@ public sealed class MistakeTests
     {
         var read = JobReader.Read("/some/where/crank.handwheel", Reads.With("drill pilot", "  dril pilot through with d4   -- a slip"), Examples.Open);
         Assert.StartsWith(
-            "crank.handwheel:29:3  halt  unknown-word\n  dril pilot through with d4   -- a slip\n  ^^^^\n  'dril' is not a step.\n  Write 'drill' if that is meant.",
+            "crank.handwheel:36:3  halt  unknown-word\n  dril pilot through with d4   -- a slip\n  ^^^^\n  'dril' is not a step.\n  Write 'drill' if that is meant.",
             Reads.Said(read),
             StringComparison.Ordinal);
     }
