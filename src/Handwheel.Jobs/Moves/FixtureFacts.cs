@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Handwheel.Jobs.Moves;
 
 /// <summary>One solid that holds the work or stands round it: a block, or a round standing on Z. Holding frame at theta 0, millimetres.</summary>
@@ -10,6 +12,7 @@ public sealed record FixtureFacts
     public bool Holds { get; init; }
 
     /// <summary>With how much it presses, newtons (a vise or chuck with all its jaws together); 0: not said.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public double Press { get; init; }
 
     /// <summary>Whether it turns with the rotary.</summary>

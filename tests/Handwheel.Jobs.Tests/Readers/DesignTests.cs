@@ -7,7 +7,9 @@ namespace Handwheel.Jobs.Tests.Readers;
 // What a design's lines read as, and each mistake in them.
 public sealed class DesignTests
 {
-    private static string With(string line) => Reads.Crank.Replace("\nstock bar", $"\ndesign\n  {line}\n\nstock bar", StringComparison.Ordinal);
+    // The crank with its own design exchanged for one line.
+    private static string With(string line) =>
+        Reads.Crank[..Reads.Crank.IndexOf("\ndesign", StringComparison.Ordinal)] + $"\ndesign\n  {line}\n\n" + Reads.Crank[Reads.Crank.IndexOf("stock bar", StringComparison.Ordinal)..];
 
     private static T Read<T>(string line)
         where T : DesignLine => Assert.IsType<T>(Assert.Single(Reads.Sound(With(line)).Drawing.Designs));
