@@ -11,12 +11,15 @@ internal sealed class CellWorker
     private readonly List<int> parents = [];
     private readonly List<int> pairs = [];
     private readonly List<LocalPiece> found = [];
+    private readonly double origin;
+    private readonly double perStep;
     private int cellStart;
 
     internal CellWorker(RayGrid grid)
     {
         this.grid = grid;
         x = grid.AlongX;
+        (origin, perStep) = (grid.Xs[0], 1 / RayGrid.Step(grid.Xs));
     }
 
     // The local pieces of a cell.
@@ -41,6 +44,11 @@ internal sealed class CellWorker
         }
 
         var line = ((block + 1) * Size) - 1;
+        if (a.First.LastLine == Size - 1 && b.First.FirstLine == 0 && IsCrossedMidway(Math.Max(a.CoreLo, b.CoreLo), Math.Min(a.CoreHi, b.CoreHi), new(line, line + 1, row, row)))
+        {
+            return PieceCell.FirstPair;
+        }
+
         var ray = (row * x.Columns) + line;
         pairs.Clear();
         Join(new(ray, (a.Labels?.Length ?? 0) - x.CountOf(ray), a.Labels), new(ray + 1, 0, b.Labels), new(line, line + 1, row, row));
@@ -82,22 +90,18 @@ internal sealed class CellWorker
     {
         double core = double.NegativeInfinity, end = double.PositiveInfinity;
         var piece = LocalPiece.None;
-        for (var i = 0; i < count; i++)
+        if (HasLists(count))
         {
-            double lo = x.Lo[cellStart + i], hi = x.Hi[cellStart + i];
-            if (!(lo < hi))
-            {
-                continue;
-            }
+            return false;
+        }
 
-            if (x.More[cellStart + i] is not null || (piece.LastLine >= 0 && piece.LastLine != i - 1))
-            {
-                return false;
-            }
-
-            piece.Add(i, lo, hi);
-            core = Math.Max(core, lo);
-            end = Math.Min(end, hi);
+        if (count == Size && LocalPiece.Sixteen(x.Lo.AsSpan(cellStart, Size), x.Hi.AsSpan(cellStart, Size)) is { } sixteen)
+        {
+            (piece, core, end) = sixteen;
+        }
+        else if (!Some(count, ref piece, ref core, ref end))
+        {
+            return false;
         }
 
         if (piece.LastLine < 0)
@@ -108,14 +112,51 @@ internal sealed class CellWorker
 
         if (piece.LastLine > piece.FirstLine)
         {
-            var (from, to) = Lattice(grid.Xs, core, end);
-            if (from > to || !Holds(grid.AlongY, (row * grid.AlongY.Columns) + ((from + to) / 2), grid.Ys[first + piece.FirstLine], grid.Ys[first + piece.LastLine]))
+            var i = Middle(core, end);
+            if (i < 0 || !Holds(grid.AlongY, (row * grid.AlongY.Columns) + i, grid.Ys[first + piece.FirstLine], grid.Ys[first + piece.LastLine]))
             {
                 return false;
             }
         }
 
         (cell.Count, cell.First, cell.CoreLo, cell.CoreHi) = (1, piece, core, end);
+        return true;
+    }
+
+    private bool HasLists(int count)
+    {
+        foreach (var list in x.More.AsSpan(cellStart, count))
+        {
+            if (list is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // Lines with an interval that lie side by side, the others empty.
+    private bool Some(int count, ref LocalPiece piece, ref double core, ref double end)
+    {
+        for (var i = 0; i < count; i++)
+        {
+            double lo = x.Lo[cellStart + i], hi = x.Hi[cellStart + i];
+            if (!(lo < hi))
+            {
+                continue;
+            }
+
+            if (piece.LastLine >= 0 && piece.LastLine != i - 1)
+            {
+                return false;
+            }
+
+            piece.Add(i, lo, hi);
+            core = Math.Max(core, lo);
+            end = Math.Min(end, hi);
+        }
+
         return true;
     }
 
@@ -205,8 +246,8 @@ internal sealed class CellWorker
     private bool IsJoinedAtCore(int row, int block, ref readonly PieceCell a, ref readonly PieceCell b)
     {
         int from = Math.Max(a.First.FirstLine, b.First.FirstLine), to = Math.Min(a.First.LastLine, b.First.LastLine);
-        var (i0, i1) = Lattice(grid.Xs, Math.Max(a.CoreLo, b.CoreLo), Math.Min(a.CoreHi, b.CoreHi));
-        return i0 <= i1 && from <= to && Crosses((i0 + i1) / 2, Between.Heights((block * Size) + ((from + to) / 2), row));
+        return from <= to
+            && IsCrossedMidway(Math.Max(a.CoreLo, b.CoreLo), Math.Min(a.CoreHi, b.CoreHi), Between.Heights((block * Size) + ((from + to) / 2), row));
     }
 
     private void Join(RayNodes a, RayNodes b, Between between)
@@ -254,6 +295,16 @@ internal sealed class CellWorker
     // Whether a ray that crosses two neighbouring lines somewhere from lo to hi is metal between them; tried from the middle outwards.
     private bool Crossed(double lo, double hi, Between between)
     {
+        if (!(lo <= hi))
+        {
+            return false;
+        }
+
+        if (IsCrossedMidway(lo, hi, between))
+        {
+            return true;
+        }
+
         var (i0, i1) = Lattice(grid.Xs, lo, hi);
         var middle = (i0 + i1) / 2;
         for (var n = 0; n <= i1 - i0; n++)
@@ -266,6 +317,25 @@ internal sealed class CellWorker
         }
 
         return false;
+    }
+
+    // One look, at the place of the lattice nearest to the middle.
+    private bool IsCrossedMidway(double lo, double hi, Between between)
+    {
+        var i = Middle(lo, hi);
+        return i >= 0 && Crosses(i, between);
+    }
+
+    // The place of the lattice nearest to the middle of a stretch along X; -1 when it is not within.
+    private int Middle(double lo, double hi)
+    {
+        if (!(lo <= hi))
+        {
+            return -1;
+        }
+
+        var i = (int)Math.Clamp(((((lo + hi) / 2) - origin) * perStep) + 0.5, 0, grid.Xs.Length - 1);
+        return grid.Xs[i] >= lo && grid.Xs[i] <= hi ? i : -1;
     }
 
     private bool Crosses(int i, Between between) => between.LineA != between.LineB
