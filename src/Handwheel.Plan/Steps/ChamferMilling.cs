@@ -82,7 +82,7 @@ internal sealed class ChamferMilling(Bench bench)
         var milling = new RoundMilling(bench);
         if (milling.Centred(step, f) && milling.Lying(step, f, outline) is { } edge)
         {
-            milling.Arc(f, edge, Beside(Axis.X, $"X round {f.Feature.Name}", edge.Radius, radius, plus: true, f), [z]);
+            milling.Arc(f, outline, edge, Beside(Axis.X, $"X round {f.Feature.Name}", edge.Radius, radius, plus: true, f), [z]);
         }
     }
 

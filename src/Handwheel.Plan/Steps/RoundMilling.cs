@@ -118,7 +118,7 @@ internal sealed class RoundMilling(Bench bench)
         }
 
         double first = Degrees(Plane.Angle(edge.Centre, edge.From)), sweep = edge.Sweep * Plane.ToDegrees;
-        Arc(f, edge, Out(f, radius, allow), bench.Depths(Top(radius + allow, to, first, sweep), to, perPass, "the height"));
+        Arc(f, outline, edge, Out(f, radius, allow), bench.Depths(Top(radius + allow, to, first, sweep), to, perPass, "the height"));
     }
 
     // The arc of an outline that lies on a round; null, with a finding, where none does.
@@ -133,12 +133,13 @@ internal sealed class RoundMilling(Bench bench)
         return null;
     }
 
-    internal void Arc(PlanFeature f, PlanEdge edge, Working x, IReadOnlyList<Working> depths)
+    internal void Arc(PlanFeature f, string outline, PlanEdge edge, Working x, IReadOnlyList<Working> depths)
     {
         var (first, last) = (Degrees(Plane.Angle(edge.Centre, edge.From)), Degrees(Plane.Angle(edge.Centre, edge.To)));
         var to = depths[^1].Result;
-        var start = bench.Show(Tangent(f, "theta where the arc begins", first, Toward.Minus));
-        var end = bench.Show(Tangent(f, "theta where the arc ends", last, Toward.Plus));
+        var arcs = bench.Plan.Find(outline) is { } whole ? TangentArcs.Of(whole.Outline, f.Feature.Name, bench.Figures) : null;
+        var start = bench.Show(Tangent(arcs, "theta where the arc begins", first, Toward.Minus));
+        var end = bench.Show(Tangent(arcs, "theta where the arc ends", last, Toward.Plus));
         var inAt = Clear(start.Result, to, "clear of the metal where the arc begins");
         var outAt = Clear(end.Result, to, "clear of the metal where the arc ends");
         bench.Up();
@@ -158,10 +159,11 @@ internal sealed class RoundMilling(Bench bench)
     }
 
     // Where it meets a straight: acos((R - r)/L) from the line of the centres; the rotary stands at minus the angle.
-    private Working Tangent(PlanFeature f, string name, double degrees, Toward toward)
+    private Working Tangent(TangentArcs? arcs, string name, double degrees, Toward toward)
     {
-        _ = f;
-        return bench.Angle(name, "- the angle of the tangent point", "-" + Figures.Deg(degrees), -degrees, toward);
+        return arcs?.Touch(degrees) is { } touch
+            ? bench.Angle(name, "- the angle of the tangent point, acos((R - r)/L) off the line of centres", touch.Sum, touch.Degrees, toward)
+            : bench.Angle(name, "- the angle of the tangent point", "-" + Figures.Deg(degrees), -degrees, toward);
     }
 
     private static double Degrees(double radians) => Plane.Positive(radians) * Plane.ToDegrees;

@@ -78,7 +78,7 @@ internal sealed class Sawing(Bench bench)
         if (named is not null && step.WebAlong is { } word && SideMilling.Edges(named.Outline, word).Select(e => (PlanEdge?)e).FirstOrDefault() is { } edge)
         {
             var turn = (new SideMilling(bench).Turn(edge) ?? 0) * Plane.ToDegrees;
-            return bench.Show(bench.Angle($"theta that lays the {word} along X", "90 deg - the angle of its normal", Figures.Deg(turn), turn, Toward.Nearest));
+            return bench.Show(SideMilling.Laid(bench, named, edge, word, turn));
         }
 
         return bench.AngleZero;

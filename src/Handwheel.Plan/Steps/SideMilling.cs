@@ -95,7 +95,7 @@ internal sealed class SideMilling(Bench bench)
             return;
         }
 
-        var theta = bench.Machine.Setup.Rotary is null ? null : bench.Show(bench.Angle($"theta that lays the {word} along X", "90 deg - the angle of its normal", Figures.Deg(turn * Plane.ToDegrees), turn * Plane.ToDegrees, Toward.Nearest));
+        var theta = bench.Machine.Setup.Rotary is null ? null : bench.Show(Laid(bench, f, edge, word, turn * Plane.ToDegrees));
         var as1 = theta is null ? 0 : theta.Result / Plane.ToDegrees;
         var lies = edge.Mapped(p => Plane.Turned(p, new(0, 0), as1), mirrored: false);
         var n = lies.Normal;
@@ -119,6 +119,16 @@ internal sealed class SideMilling(Bench bench)
         }
     }
 
+    // How the work is turned for an edge to lie along X: a flank of two rounds by their sum, any other by the angle of its normal.
+    internal static Working Laid(Bench bench, PlanFeature f, PlanEdge edge, string word, double degrees)
+    {
+        var arcs = edge.Name == "flank" ? TangentArcs.Of(f.Outline, null, bench.Figures) : null;
+        var name = $"theta that lays the {word} along X";
+        return arcs?.Lay(degrees) is { } lay
+            ? bench.Angle(name, "the flank's slope to the line of centres, asin((R - r)/L)", lay.Sum, lay.Degrees, Toward.Nearest)
+            : bench.Angle(name, "90 deg - the angle of its normal", Figures.Deg(degrees), degrees, Toward.Nearest);
+    }
+
     // edge +- (half the cutter + allowance), metal left.
     private Working Off(PlanFeature f, PlanEdge lies, string word, bool alongX, bool plus, double allow)
     {
@@ -127,7 +137,7 @@ internal sealed class SideMilling(Bench bench)
         var by = bench.Radius + allow;
         return bench.Show(bench.Reading(
             alongX ? Axis.Y : Axis.X,
-            $"{(alongX ? "Y" : "X")} along the {word} of {f.Feature.Name}",
+            $"{(alongX ? "Y" : "X")} along the {word} of {f.Feature.Name}{(lies.Name == "flank" ? ", from its middle as it lies" : string.Empty)}",
             $"the edge {sign} {bench.Cutter!.Name}/2{(allow > 0 ? $" {sign} allowance" : string.Empty)}",
             $"{bench.Figures.L(at)} {sign} {bench.Figures.L(2 * bench.Radius)}/2{(allow > 0 ? $" {sign} {bench.Figures.L(allow)}" : string.Empty)}",
             plus ? at + by : at - by,
