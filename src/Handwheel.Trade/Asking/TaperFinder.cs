@@ -24,7 +24,7 @@ internal static partial class TaperFinder
             return TaperTable.Find("R8", string.Empty);
         }
 
-        return Pin(q) ?? Glued(q) ?? Spoken(q);
+        return Pin(q) ?? Glued(q) ?? Spoken(q) ?? MetricOne(q);
     }
 
     private static Taper? Pin(Question q)
@@ -90,13 +90,28 @@ internal static partial class TaperFinder
                 ratio.Used = true;
             }
 
-            var token = q.Tokens.FirstOrDefault(t => !t.Used && ((t.IsNumber && t.Unit.Length == 0) || t.Raw.StartsWith('#')))
+            var token = q.Tokens.FirstOrDefault(t => !t.Used && ((t.IsNumber && t.Unit.Length == 0) || t.Raw.StartsWith('#') || ShortShape().IsMatch(t.Raw)))
                 ?? throw new UnansweredException($"the number of the {family} taper is missing");
             token.Used = true;
-            return Of(family, token.Raw.TrimStart('#') + (q.Has("short") ? " short" : string.Empty));
+            var number = token.Raw.TrimStart('#');
+            return Of(family, ShortShape().IsMatch(number) ? number[..^1] + " short" : number + (q.Has("short") ? " short" : string.Empty));
         }
 
         return null;
+    }
+
+    // "metric taper 80": the 1 in 20 tapers below and above Morse.
+    private static Taper? MetricOne(Question q)
+    {
+        var numbers = q.Tokens.Where(t => t.IsNumber && !t.Used).ToArray();
+        if (numbers.Length != 1 || !q.HasIn("metric"))
+        {
+            return null;
+        }
+
+        q.Has("metric", "no", "number");
+        numbers[0].Used = true;
+        return Of("metric", Question.Plainly(numbers[0].Value));
     }
 
     private static Taper Of(string family, string number) => TaperTable.Find(family, number)
@@ -104,6 +119,9 @@ internal static partial class TaperFinder
 
     [GeneratedRegex("^(?<family>mt|m[.]t[.]|mk|cm|morse|jt|j|jacobs|b&s|bs|jarno|nt|nmtb|nmt|iso|int|bt|cat|sk|b)[-#]?(?<number>[0-9]+)(?<short>s)?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex GluedShape();
+
+    [GeneratedRegex("^[0-9]s$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex ShortShape();
 
     [GeneratedRegex("^[0-9]/0$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex ZeroShape();

@@ -139,7 +139,7 @@ internal static partial class ThreadFinder
                 continue;
             }
 
-            var size = Size(match.Groups["size"].Value);
+            var size = Size(match.Groups["size"].Value, match.Groups["tpi"].Value);
             var before = i > 0 ? q.Tokens[i - 1] : null;
             if (before is { IsNumber: true, Used: false, Decimals: 0, IsFraction: false, Unit: "", Value: >= 1 and <= 4 } && size.Contains('/', StringComparison.Ordinal))
             {
@@ -170,6 +170,12 @@ internal static partial class ThreadFinder
                 continue;
             }
 
+            var series = after.Low is "unc" or "unf" or "unef" or "nc" or "nf" or "coarse" or "fine";
+            if (token is { IsNumber: true, IsFraction: false, Unit: "" } && !series)
+            {
+                continue;
+            }
+
             size = size.Replace("in", string.Empty, StringComparison.OrdinalIgnoreCase).TrimEnd('"', ' ');
             after = after.Low == "x" && i + 2 < q.Tokens.Count ? q.Tokens[i + 2] : after;
             var thread = after.Low switch
@@ -193,7 +199,7 @@ internal static partial class ThreadFinder
 
     private static string? SizeWord(Token token)
     {
-        var sized = token.IsNumber ? token.IsFraction || (token.Unit == "in" && token.Value <= 4) : HashShape().IsMatch(token.Raw);
+        var sized = token.IsNumber ? token.IsFraction || (token.Unit == "in" && token.Value <= 4) || (token is { Unit: "", Decimals: 0, Value: >= 1 and <= 4 }) : HashShape().IsMatch(token.Raw);
         return sized && !token.Used ? token.Raw : null;
     }
 
@@ -239,14 +245,14 @@ internal static partial class ThreadFinder
     private static bool IsUnified(Match m)
     {
         var tpi = Number(m.Groups["tpi"].Value);
-        return tpi is >= 2 and <= 120 && !double.IsNaN(UnifiedTable.MajorOf(Size(m.Groups["size"].Value)));
+        return tpi is >= 2 and <= 120 && !double.IsNaN(UnifiedTable.MajorOf(Size(m.Groups["size"].Value, m.Groups["tpi"].Value)));
     }
 
-    // A whole number up to 12 before the dash is a number size, but 1-8 and 2-4.5 are inches.
-    private static string Size(string size)
+    // A whole number up to 14 before the dash is a number size where the thread is fine enough for one; 1-8, 2-4.5 and 3-4 are inches.
+    private static string Size(string size, string tpi)
     {
         var bare = size.StartsWith("no", StringComparison.OrdinalIgnoreCase) ? "#" + size[2..].TrimStart('.') : size;
-        return int.TryParse(bare, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && (n is 0 or (>= 3 and <= 14)) ? "#" + bare : bare;
+        return int.TryParse(bare, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && (n is 0 or (>= 3 and <= 14)) && Number(tpi) >= 18 ? "#" + bare : bare;
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);

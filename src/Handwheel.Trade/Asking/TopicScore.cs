@@ -28,7 +28,7 @@ internal static partial class TopicScore
     {
         "fit" => Fit(question),
         "thread" => (ThreadFinder.Holds(question) ? 2 : 0) + Together(topic, question),
-        "taper" => question.Tokens.Any(t => MorseShape().IsMatch(t.Raw)) ? 6 : 0,
+        "taper" => question.Tokens.Any(t => MorseShape().IsMatch(t.Raw)) || (question.Tokens.Count <= 2 && question.Tokens.Any(t => ChuckShape().IsMatch(t.Raw))) ? 6 : 0,
         "divide" => question.Tokens.Any(t => RatioShape().IsMatch(t.Raw)) ? Any(question, "taper", "tapered", "cone") ? 0 : 6 : 0,
         "screw" => Any(question, "countersink", "csk", "countersunk", "counterbore", "cbore", "sink") && (ThreadFinder.Holds(question) || Any(question, "screw", "screws", "bolt")) ? 6 : 0,
         "general" => question.Tokens.Any(t => GradeShape().IsMatch(t.Raw)) ? 5 : 0,
@@ -75,8 +75,12 @@ internal static partial class TopicScore
         : question.Tokens.Any(t => (Iso286.IsZone(t.Raw) && t.Raw[0] != 'M' && !MorseShape().IsMatch(t.Raw)) || InchClass().IsMatch(t.Raw)) ? 3
         : 0;
 
-    [GeneratedRegex("^(?:mt|m[.]t[.]|morse|b&s|bs|jt|j|nt|nmtb|iso|bt|cat|sk|r)[-#]?[0-9]+s?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^(?:mt|mk|cm|m[.]t[.]|morse|b&s|bs|jt|nt|nmtb|iso|bt|cat|sk|r)[-#]?[0-9]+s?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex MorseShape();
+
+    // Drill-chuck tapers of DIN 238, alone.
+    [GeneratedRegex("^B(?:10|12|16|18|22|24)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex ChuckShape();
 
     [GeneratedRegex("^[0-9]+:[0-9]+$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex RatioShape();

@@ -14,6 +14,7 @@ public static class TaperTable
     private static readonly Basis R8Thread = new("R8 as commonly made: 16 deg 51 min, 7/16-20 (published machine taper reference)", Evidence.HandbookTable);
     private static readonly Basis Read = new("'Dimensions of Standard Tapers'", Evidence.HandbookTable);
     private static readonly Basis Steep = new("ISO 7388-1 / ASME B5.50 / ISO 297: 7/24, 3.5 in per foot", Evidence.StandardFormula);
+    private static readonly Basis OneInTwenty = new("ISO 296: metric tapers 1 in 20, named by the large diameter", Evidence.StandardFormula);
     private static readonly Basis JarnoRule = new("Jarno's rule: number/8 large, number/10 small, number/2 long, 0.6 in per foot", Evidence.StandardFormula);
     private static readonly Basis Collet = new("R8 collet and spindle taper as commonly made (angle and thread held against a reference table; diameters remembered)", Evidence.Memory);
     private static readonly Basis Short = new("DIN 238-1 drill-chuck tapers, on Morse tapers", Evidence.Memory);
@@ -112,6 +113,11 @@ public static class TaperTable
         {
             TaperDetail[] bolt = s.Inch.Length == 0 ? [] : [new("drawbar thread", No, DrawbarBasis, $"{s.Inch} or {s.Metric}")];
             yield return new Taper("7/24", s.Number, 3.5, s.GaugeIn, No, No, Steep) { Details = bolt };
+        }
+
+        foreach (var mm in new[] { 4, 6, 80, 100, 120, 160, 200 })
+        {
+            yield return new Taper("metric", mm.ToString(CultureInfo.InvariantCulture), 0.6, mm / 25.4, No, No, OneInTwenty);
         }
 
         // 16 deg 51 min included.

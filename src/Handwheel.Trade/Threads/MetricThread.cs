@@ -43,9 +43,14 @@ public sealed record MetricThread(double DiameterMm, double PitchMm)
 
         var limits = read.External ? External(className, read) : Internal(className, read);
         return double.IsNaN(limits.PitchMin) || double.IsNaN(limits.MinorMax) || (read.External && double.IsNaN(limits.MajorMin))
-            ? throw new ArgumentException($"the standard gives no class {className} for {Name}", nameof(className))
+            ? throw new ArgumentException($"the standard gives no class {className} for {Name}{Written(read.External, className)}", nameof(className))
             : limits;
     }
+
+    // Major diameters of screws have grades 4, 6 and 8 only.
+    private static string Written(bool external, string name) => external && name.Length == 2
+        ? name[0] switch { '3' => $"; it is written 3{name[1..]}4{name[1..]}", '5' or '7' => $"; it is written {name}6{name[1..]}", '9' => $"; it is written 9{name[1..]}8{name[1..]}", _ => string.Empty }
+        : string.Empty;
 
     private ThreadLimits External(string name, MetricClass read)
     {

@@ -182,6 +182,12 @@ internal static class DivideTopic
 
         var exact = 360.0 / divisions;
         var near = Divider.Angular(ratio, exact, plates.Circles)[0];
+        if (near is { Turns: 0, Spaces: 0 })
+        {
+            r.Note("A division is finer than half a space of any circle here: a dial, a bigger ratio or an encoder is needed.");
+            return;
+        }
+
         r.Say("nearest by holes", $"{N(near.Turns)} turns and {N(near.Spaces)} spaces on {N(near.Circle)}, off by {N(near.ErrorDeg * 3600, 1)} seconds a division", SimpleIndexing.Basis,
             "the error adds up division by division: set each from its own angle, not from the last");
     }

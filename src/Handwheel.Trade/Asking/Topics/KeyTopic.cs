@@ -78,7 +78,7 @@ internal static class KeyTopic
 
     private static KeySize Metric(ReplyBuilder r, double shaft)
     {
-        var key = KeyTable.OfMetric(shaft) ?? throw new UnansweredException($"DIN 6885-1 gives no key for a shaft of {N(shaft)} mm (over 6 to 500)");
+        var key = KeyTable.OfMetric(shaft) ?? throw new UnansweredException($"DIN 6885-1 gives no key for a shaft of {N(shaft)} mm (over 6 to 500){(shaft <= 6 ? "; for inches write 2 in or 1 1/2" : string.Empty)}");
         r.Add("key width", key.Width, "mm", key.Basis).Add("key height", key.Height, "mm", key.Basis)
             .Add("depth in the shaft (t1)", key.ShaftDepth, "mm", key.Basis).Add("depth in the hub (t2)", key.HubDepth, "mm", key.Basis)
             .Add("bottom of keyseat to the opposite side", key.Bottom, "mm", key.Basis, $"d - t1 = {N(shaft)} - {N(key.ShaftDepth)}")

@@ -76,7 +76,7 @@ internal static class ScrewTopic
             return known?.Size ?? token.Raw;
         }
 
-        throw new UnansweredException("the screw's size is missing");
+        throw new UnansweredException("the screw's size is missing, such as M6, #10, 1/4 or 1 in");
     }
 
     private static void Head(ReplyBuilder r, ScrewHead head)

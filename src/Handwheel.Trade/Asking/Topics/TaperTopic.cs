@@ -24,7 +24,7 @@ internal static class TaperTopic
         double half, mean, length;
         if (taper is not null)
         {
-            q.Inch = taper.Family != "metric taper pin" && q.Tokens.All(t => t.Unit is not ("mm" or "N" or "kN"));
+            q.Inch = !taper.Family.StartsWith("metric", StringComparison.Ordinal) && q.Tokens.All(t => t.Unit is not ("mm" or "N" or "kN"));
             Named(r, taper);
             half = taper.HalfAngleDeg;
             mean = double.IsNaN(taper.SmallIn) ? taper.LargeIn * 25.4 * 0.8 : (taper.LargeIn + taper.SmallIn) / 2 * 25.4;
