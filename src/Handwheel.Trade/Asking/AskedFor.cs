@@ -13,7 +13,7 @@ internal static class AskedFor
         ("taper", "large big gauge gage", "large end|gauge line"), ("taper", "small little", "small end"), ("taper", "tpf", "taper per foot"), ("taper", "setover offset tailstock", "set over"),
         ("taper", "hold holds holding self-holding release releases stay itself", "holds itself|friction|free it|normal force|pressure"),
         ("thread", "minor core root", "minor"), ("thread", "effective pitch_diameter pitch_dia pitch_line pitchline pd", "pitch diameter|pitch max|pitch min"), ("thread", "major outside od", "major"),
-        ("thread", "stress_area", "stress area"), ("thread", "allowance", "allowance"), ("thread end", "bore hole", "minor diameter, nut|minor max|minor min"), ("thread end", "stud bolt", "major"),
+        ("thread", "thread_depth depth_of", "depth of thread"), ("thread", "lead", "lead"), ("thread", "stress_area", "stress area"), ("thread", "allowance", "allowance"), ("thread end", "bore hole", "minor diameter, nut|minor max|minor min"), ("thread end", "stud bolt", "major"),
         ("screw", "key keys allen wrench spanner", "key across flats|across flats"), ("screw", "counterbore cbore c'bore counterbored", "counterbore"),
         ("screw", "countersink csk countersunk countersinking", "countersink|sharp edge"), ("screw", "height tall", "head height"),
         ("bolt", "torque tight tighten tightening", "torque|VDI"), ("bolt", "preload clampload", "preload"), ("bolt", "proof", "proof"),

@@ -17,7 +17,7 @@ internal static class FitTopics
             Words("fit:5 fits:5 limits:2 tolerance:2 hole:1 shaft:1 running:3 sliding:3 slide:3 slip:3 locating:3 push:1 transition:3 iso:1 286:3 ream:1 reamed:1 clearance:1 bearing:2 dowel:3"),
             ["fit 25 H7/g6", "fit 10 H8", "fit 1/2 RC4", "fit 6 m6"], "ISO 286-1; ANSI/ASME B4.1", FitTopic.Work),
         new("general", "tolerances of sizes that carry none, and standard grades",
-            Words("general:4 2768:6 untoleranced:5 unless:3 medium:2 fine:1 coarse:1 grade:2 tolerance:2 tolerances:3 open:2 title:3 block:1 m:0 f:0 angle:1 angular:2"),
+            Words("general:4 nothing:5 unstated:5 untolerated:4 dim:1 dimension:1 drawing:1 2768:6 untoleranced:5 unless:3 medium:2 fine:1 coarse:1 grade:2 tolerance:2 tolerances:3 open:2 title:3 block:1 m:0 f:0 angle:1 angular:2"),
             ["general tolerance 25 medium", "ISO 2768 m 75", "grade IT7 25", "general tolerance angle 40"], "ISO 2768-1; ISO 286-1", GeneralTopic.Work),
         new("key", "parallel and Woodruff keys and their keyseats",
             Words("key:5 keys:5 keyway:6 keyseat:6 keyed:4 woodruff:7 shaft:1 slot:1 feather:4 gib:2"),

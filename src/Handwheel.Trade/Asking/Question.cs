@@ -111,8 +111,7 @@ internal sealed class Question
     internal Dictionary<string, Token> Labelled(params (string Name, string[] Words)[] labels)
     {
         var found = new Dictionary<string, Token>(StringComparer.Ordinal);
-        var last = _tokens.FindLastIndex(t => (t.IsNumber && !t.Used) || (!t.IsNumber && labels.Any(l => l.Words.Contains(t.Low, StringComparer.Ordinal))));
-        var labelFirst = last >= 0 && _tokens[last].IsNumber;
+        var labelFirst = LabelFirst(labels);
         for (var i = 0; i < _tokens.Count; i++)
         {
             var label = labels.FirstOrDefault(l => !_tokens[i].IsNumber && l.Words.Contains(_tokens[i].Low, StringComparer.Ordinal));
@@ -131,6 +130,15 @@ internal sealed class Question
         }
 
         return found;
+    }
+
+    // "stickout 12" or "12 out": what the last label and the last number say.
+    private bool LabelFirst((string Name, string[] Words)[] labels)
+    {
+        bool IsLabel(Token t) => !t.IsNumber && labels.Any(l => l.Words.Contains(t.Low, StringComparer.Ordinal));
+        var last = _tokens.FindLastIndex(t => (t.IsNumber && !t.Used) || IsLabel(t));
+        var lastLabel = _tokens.FindLastIndex(IsLabel);
+        return last >= 0 && _tokens[last].IsNumber && lastLabel >= 0 && After(lastLabel) is not null;
     }
 
     /// <summary>Takes a number that stands right before a word, as in "6 holes".</summary>

@@ -18,7 +18,8 @@ internal static partial class ThreadFinder
     /// <param name="q">The question.</param>
     /// <returns>True where it does.</returns>
     internal static bool Holds(Question q) =>
-        q.Tokens.Any(t => !t.IsNumber && (MetricShape().IsMatch(t.Raw) || (DashShape().Match(t.Raw) is { Success: true } m && IsUnified(m))));
+        q.Tokens.Any(t => !t.IsNumber && (MetricShape().IsMatch(t.Raw) || (DashShape().Match(t.Raw) is { Success: true } m && IsUnified(m))))
+        || q.Tokens.Zip(q.Tokens.Skip(1)).Any(p => SizeWord(p.First) is not null && (p.First.IsFraction || !p.First.IsNumber) && (p.Second.Low is "unc" or "unf" or "unef" or "nc" or "nf" or "coarse" or "fine"));
 
     /// <summary>Takes a thread class.</summary>
     /// <param name="q">The question.</param>

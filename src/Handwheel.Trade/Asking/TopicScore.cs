@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Handwheel.Trade.Asking.Topics;
 using Handwheel.Trade.Fits;
 
 namespace Handwheel.Trade.Asking;
@@ -27,6 +28,9 @@ internal static partial class TopicScore
     private static int Shape(string topic, Question question) => topic switch
     {
         "fit" => Fit(question),
+        "thread" when FlankedThreadTopic.Named(question) => Any(question, "wire", "wires") ? 0 : 9,
+        "polygon" when ThreadFinder.Holds(question) => -20,
+        "screw" when ThreadFinder.Holds(question) && Any(question, "flats", "across", "spanner", "wrench") => 8,
         "thread" => (ThreadFinder.Holds(question) ? 2 : 0) + Together(topic, question),
         "taper" => question.Tokens.Any(t => MorseShape().IsMatch(t.Raw)) || (question.Tokens.Count <= 2 && question.Tokens.Any(t => ChuckShape().IsMatch(t.Raw))) ? 6 : 0,
         "divide" => question.Tokens.Any(t => RatioShape().IsMatch(t.Raw)) ? Any(question, "taper", "tapered", "cone") ? 0 : 6 : 0,
@@ -45,6 +49,7 @@ internal static partial class TopicScore
         "polygon" when Any(question, "nut", "bolt", "spanner") && Any(question, "across") => 4,
         "metal" when Any(question, "weigh", "weighs", "weight", "heavy") => 4,
         "speed" => Speed(question),
+        "buckle" when Any(question, "rod", "punch", "strut", "prop", "column") && Any(question, "long", "take", "stand") && question.Tokens.Any(t => t.Unit is "N" or "kN" or "lbf" or "kgf") => 5,
         "force" when Any(question, "torque", "force", "power") && Any(question, "tap", "drill", "mill", "endmill", "cutter") => 4,
         _ => 0,
     };
@@ -55,11 +60,15 @@ internal static partial class TopicScore
         _ when !ThreadFinder.Holds(question) => 0,
         "tap drill" when Any(question, "drill", "hole", "bit", "drilling") && Any(question, "thread", "threads", "tap", "tapped", "threaded") => 4,
         "strip" when Any(question, "into", "in") && Any(question, "thread", "threads", "threaded", "tapped") && Any(question, "trust", "hold", "enough", "pull", "safe") => 4,
+        "thread" when DepthOf(question) => 7,
         "strip" when Any(question, "deep", "depth", "enough") && Any(question, "thread", "threads", "screw") => 3,
         "thread" when Any(question, "small", "smallest", "least", "big", "biggest", "largest", "greatest", "scrap", "oversize", "undersize", "gauge", "gage") && Any(question, "tapped", "thread", "threaded", "stud", "class") => 5,
         "bolt" when question.Tokens.Any(t => t.Raw is "8.8" or "10.9" or "12.9" or "A2-70" or "A4-80") && !Any(question, "strip", "deep", "engagement") => 4,
         _ => 0,
     };
+
+    // "thread depth", "depth of thread".
+    private static bool DepthOf(Question question) => question.Text.Contains("thread depth", StringComparison.OrdinalIgnoreCase) || question.Text.Contains("depth of thread", StringComparison.OrdinalIgnoreCase);
 
     private static int Speed(Question question) =>
         question.Tokens.Any(t => t.Unit == "rpm") && Any(question, "speed", "surface", "sfm", "cutting") ? 5

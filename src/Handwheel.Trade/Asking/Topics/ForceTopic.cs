@@ -25,9 +25,9 @@ internal static class ForceTopic
         }
 
         var drilling = q.Has("drill", "drilling", "thrust");
-        var turning = q.Has("turn", "turning", "lathe", "bore", "boring");
+        var turning = Turning(q);
         var carbide = q.Has("carbide");
-        q.Has("end", "mill", "endmill", "milling", "hss", "cutter", "cut", "cutting", "slot", "slotting", "dia", "diameter", "torque", "power", "force");
+        q.Has("end", "mill", "endmill", "milling", "hss", "cutter", "cut", "cutting", "slot", "slotting", "dia", "diameter", "torque", "power", "force", "bar", "off", "horsepower", "hp");
         var named = q.Labelled(("deep", ["deep", "depth", "ap"]), ("wide", ["wide", "width", "ae", "stepover", "step-over"]), ("feed", ["feed", "tooth", "rev", "fz"]));
         var depth = named.TryGetValue("deep", out var d) ? q.Mm(d) : double.NaN;
         var width = named.TryGetValue("wide", out var w) ? q.Mm(w) : double.NaN;
@@ -54,6 +54,9 @@ internal static class ForceTopic
 
         r.Note("A sharp cutter was taken; force, torque and power are estimates.");
     }
+
+    // A cut off a bar is turned, unless a mill is named.
+    private static bool Turning(Question q) => q.Has("turn", "turning", "lathe", "bore", "boring") || (q.HasIn("bar", "shaft") && !q.HasIn("mill", "endmill", "milling", "tooth", "teeth"));
 
     private static double Slot(ReplyBuilder r, double diameter)
     {

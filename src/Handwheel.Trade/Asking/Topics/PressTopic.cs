@@ -27,7 +27,7 @@ internal static class PressTopic
         }
 
         var interference = named.TryGetValue("interference", out var i) ? q.Mm(i) : double.NaN;
-        var size = Question.Need(q.Length(), "the diameter of the joint");
+        var size = q.Length() ?? Only(q, named);
         var (least, most) = double.IsNaN(interference) ? FromFit(r, size, hole, shaft, inch) : (interference, interference);
         var hub = named.TryGetValue("hub", out var h) ? q.Mm(h) : Assume(r, 2 * size, "outside of the hub", "hub 40");
         var length = named.TryGetValue("length", out var l) ? q.Mm(l) : Assume(r, size, "length of the joint", "long 25");
@@ -44,6 +44,10 @@ internal static class PressTopic
             .Note($"Hub: {metal.Name}; shaft: steel, {(bore > 0 ? "bored " + r.L(bore) : "solid")}; friction {N(friction)}.")
             .Caution("Press straight, in a press with a guard, hands clear: a brittle hub or a cocked pin flies. Warm hubs burn: gloves, and no oil near a flame.");
     }
+
+    // "a bush 20 bore": the one size there is.
+    private static double Only(Question q, Dictionary<string, Token> named) =>
+        named.Remove("hub", out var only) || named.Remove("bore", out only) ? q.Mm(only) : throw new UnansweredException("the diameter of the joint is missing");
 
     private static double Assume(ReplyBuilder r, double value, string what, string example)
     {

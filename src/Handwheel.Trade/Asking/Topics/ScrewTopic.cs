@@ -57,7 +57,7 @@ internal static class ScrewTopic
         }
 
         var cap = q.Has("socket", "cap", "shcs", "counterbore", "cbore", "c'bore", "capscrew", "allen");
-        return flat ? cap ? ["flat socket"] : ["flat"] : cap ? ["socket head cap"] : q.Has("hex", "hexagon", "spanner", "wrench") ? ["hexagon"] : [];
+        return flat ? cap ? ["flat socket"] : ["flat"] : cap ? ["socket head cap"] : q.Has("hex", "hexagon", "spanner", "wrench", "nut", "nuts", "flats") ? ["hexagon"] : [];
     }
 
     private static string Size(Question q)

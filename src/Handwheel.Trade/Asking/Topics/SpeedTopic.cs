@@ -65,7 +65,7 @@ internal static class SpeedTopic
     {
         var (range, basis) = SpeedTable.Of(metal, operation, cutter);
         r.Add("cutting speed, start", range.LowMPerMin, "m/min", basis, "30 % either way", []).Add("cutting speed, most", range.HighMPerMin, "m/min", basis, "30 % either way", [])
-            .Note($"{operation}, {metal.Name}; say the diameter for the spindle speed.");
+            .Note($"For {Words(operation)}, {metal.Name}; say the diameter for the spindle speed.");
         foreach (var caution in metal.Cautions)
         {
             r.Caution(caution);
@@ -112,6 +112,9 @@ internal static class SpeedTopic
         return Operation.Mill;
     }
 
+    private static string Words(Operation operation) =>
+        operation switch { Operation.TurnRough => "turning, rough", Operation.TurnFinish => "turning, finish", _ => operation.ToString().ToLowerInvariant() };
+
     private static double? Named(Question q)
     {
         var token = q.Tokens.FirstOrDefault(t => !t.Used && t.Raw.StartsWith('#'));
@@ -130,7 +133,7 @@ internal static class SpeedTopic
         const string Off = "30 % either way; the set-up decides";
         var low = Speeds.Rpm(range.LowMPerMin, diameter);
         var high = Speeds.Rpm(range.HighMPerMin, diameter);
-        r.Say("for", $"{operation switch { Operation.TurnRough => "turning, rough", Operation.TurnFinish => "turning, finish", _ => operation.ToString().ToLowerInvariant() }}, {cutter switch { CutterMaterial.Carbide => "carbide", CutterMaterial.CarbonSteel => "carbon steel", _ => "high-speed steel" }}, {metal.Name} ({metal.Group})", basis)
+        r.Say("for", $"{Words(operation)}, {cutter switch { CutterMaterial.Carbide => "carbide", CutterMaterial.CarbonSteel => "carbon steel", _ => "high-speed steel" }}, {metal.Name} ({metal.Group})", basis)
             .Add("cutting speed, start", range.LowMPerMin, "m/min", basis, Off, [])
             .Add("cutting speed, most", range.HighMPerMin, "m/min", basis, Off, [])
             .Add("spindle speed, start", low, "rpm", Speeds.Basis, Off, [$"1000 v / (pi D) = 1000 x {N(range.LowMPerMin, 1)} / (pi x {N(diameter, 3)}) = {N(low, 0)}"])

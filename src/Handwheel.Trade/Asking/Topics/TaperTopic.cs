@@ -26,6 +26,11 @@ internal static class TaperTopic
         {
             q.Inch = !taper.Family.StartsWith("metric", StringComparison.Ordinal) && q.Tokens.All(t => t.Unit is not ("mm" or "N" or "kN"));
             Named(r, taper);
+            if (q.Tokens.Count(t => t.Low is "morse" or "jacobs" or "sharpe" or "jarno") > 1 && TaperFinder.Take(q) is { } other)
+            {
+                Named(r, other);
+            }
+
             half = taper.HalfAngleDeg;
             mean = double.IsNaN(taper.SmallIn) ? taper.LargeIn * 25.4 * 0.8 : (taper.LargeIn + taper.SmallIn) / 2 * 25.4;
             length = double.IsNaN(taper.LengthIn) ? double.NaN : taper.LengthIn * 25.4;

@@ -12,6 +12,12 @@ internal static class ThreadTopic
     /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
     internal static void Work(Question q, ReplyBuilder r)
     {
+        if (FlankedThreadTopic.Named(q))
+        {
+            FlankedThreadTopic.Work(q, r);
+            return;
+        }
+
         var thread = ThreadFinder.Take(q) ?? ByDiameter(q) ?? throw new UnansweredException("the thread is missing");
         q.Inch = thread.Unified is not null;
         var asked = ThreadFinder.TakeClass(q, thread);
@@ -62,6 +68,7 @@ internal static class ThreadTopic
             .Add("pitch diameter", b.Pitch * s, "mm", basis, $"D - 0.649519 P = {d} - 0.649519 x {p} = {r.L(b.Pitch * s)}")
             .Add("minor diameter, nut", b.MinorInternal * s, "mm", basis, $"D - 1.082532 P = {r.L(b.MinorInternal * s)}")
             .Add("minor diameter, screw", b.MinorExternal * s, "mm", basis, $"D - {root} P = {r.L(b.MinorExternal * s)} (rounded root, for reference)")
+            .Add("depth of thread, screw", (b.Major - b.MinorExternal) / 2 * s, "mm", basis, $"(D - minor) / 2 = {(thread.Metric is null ? "0.595393" : "0.613435")} P")
             .Add("stress area", b.StressArea * s * s, "mm^2", basis, thread.Metric is null ? $"0.7854 (D - 0.9743/n)^2 = {N(b.StressArea, 5)} in^2" : $"pi/4 ((d2 + d3)/2)^2 = {N(b.StressArea, 3)} mm^2");
     }
 
