@@ -32,7 +32,7 @@ internal static class Growth
     {
         var cuts = SampleJob.Cuts(SampleJob.Moves(count));
         RayGrid grid = null!;
-        var best = Bench.Best(5, _ => grid.CutAll(cuts), _ => grid = new RayGrid(SampleJob.Stock, across, threads: 2));
+        var best = Bench.Best(25, _ => grid.CutAll(cuts), _ => grid = new RayGrid(SampleJob.Stock, across, threads: 2));
         stream = Stream(3 * across * across * 2);
         return best;
     }
@@ -41,7 +41,7 @@ internal static class Growth
     private static double Stream(int doubles)
     {
         var data = new double[doubles];
-        return Bench.Best(9, _ => Parallel.For(0, 2, t =>
+        return Bench.Best(25, _ => Parallel.For(0, 2, t =>
         {
             var half = data.AsSpan(t * data.Length / 2, data.Length / 2);
             for (var i = 0; i < half.Length; i++)
