@@ -84,9 +84,11 @@ public sealed class FloorSweepTests
     public void All_at_once_over_a_smaller_box_leaves_the_bytes_that_one_by_one_leaves() => Gen.Int[0, 1_000_000].Sample(
         seed =>
         {
+            // Metal without end in one direction, too.
+            Solid[] stocks = [.. Stocks, new HalfSpace(new(1, 1, 3), new Vector3(seed % 2, 0.3, 1).ToUnit()), new HalfSpace(new(0, 0, 1), Vector3.UnitZ)];
             var box = new Box3(new(-5, -4, -6), new(7, 5, 2));
             var cuts = Job(seed, 10);
-            RayGrid one = new(Stocks[seed % 3], 0.4, box), all = new(Stocks[seed % 3], 0.4, box);
+            RayGrid one = new(stocks[seed % 5], 0.4, box), all = new(stocks[seed % 5], 0.4, box);
             cuts.ForEach(one.Cut);
             all.CutAll(cuts);
             Assert.Equal(one.ToBytes(), all.ToBytes());
