@@ -98,7 +98,7 @@ public sealed class Planner
         {
             planner.Plan(step);
             var (events, lines, minutes) = machine.Take();
-            steps.Add(new() { Step = step, Lines = lines, Workings = bench.TakeWorkings(), Minutes = minutes, Heading = Heading(machine, lines), Cautions = Cautions.Of(step, machine.Cutter, job, BreaksThrough(step, plan, machine)) });
+            steps.Add(new() { Step = step, Lines = lines, Workings = bench.TakeWorkings(), Minutes = minutes, Heading = Heading(machine, lines), Cautions = Cautions.Of(step, machine.Cutter, job, BreaksThrough(step, bench.Plan, machine)) });
             moved.Add(new() { Id = step.Id, Text = step.Text, Where = step.Where, Events = events });
         }
 
@@ -117,7 +117,7 @@ public sealed class Planner
 
     // Whether a hole of the step, as it now is, has no metal left under it.
     private static bool BreaksThrough(Step step, HoldingPlan plan, Machine machine) => step is HoleStep hole
-        && hole.Features.Select(plan.Find).OfType<PlanFeature>().SelectMany(f => f.Centres).Any(c => machine.Metal.TopAt(c, machine.At.T) is null);
+        && hole.Features.Select(plan.Find).OfType<PlanFeature>().SelectMany(f => f.Centres).Any(c => machine.Metal.TopAt(c, machine.Setup.Rotary is { Lies: true } ? 0 : machine.At.T) is null);
 
     private static string Heading(Machine machine, IReadOnlyList<SheetLine> lines)
     {

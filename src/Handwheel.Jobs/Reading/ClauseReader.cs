@@ -51,6 +51,7 @@ internal sealed class ClauseReader(FeatureNames names, NumberReader numbers, Eva
         "side" => "side arm, both flanks, to -13.4 with em10, 1.0 a pass",
         "slot" or "pocket" => $"{verb} seat to -4 with em6, 0.5 a pass, allow 0.1",
         "round" => "round hub to -8 with em10, 1.0 a pass, allow 0.2",
+        "flats" => "flats head with em16, 1.0 a pass",
         "bites" => "bites grips to -12 with em6, 0.5 a pass",
         "spot" => "spot hub, pin",
         "drill" => "drill pin to -14.5 with d2.9, peck 1.5",

@@ -15,6 +15,7 @@ internal static class CutterUse
     public static (string Verb, CutterKind[] Kinds, string Takes)? Of(Step step) => step switch
     {
         FaceStep => ("face", [.. Flat, CutterKind.FlyCutter], "an end mill or a fly cutter"),
+        FlatsStep => ("face flats", Flat, "an end mill"),
         RoundStep or SideStep => ("cut a side", Milling, "an end mill"),
         SlotStep => ("cut a slot", [.. Milling, CutterKind.Saw], "an end mill or a saw"),
         PocketStep or BitesStep => ("cut a hollow", [CutterKind.EndMill, CutterKind.BullNose, CutterKind.Ball], "an end mill"),

@@ -36,7 +36,8 @@ internal sealed class MoveReader(NumberReader numbers, Evaluator evaluator, Clau
     private MoveStep? Turn(Cursor c, MoveStep draft)
     {
         _ = c.Take("the");
-        if (!c.Expect("rotary", TurnMend))
+        var indexer = c.Take("indexer");
+        if (!indexer && !c.Expect("rotary", TurnMend))
         {
             return null;
         }
@@ -48,7 +49,7 @@ internal sealed class MoveReader(NumberReader numbers, Evaluator evaluator, Clau
             return null;
         }
 
-        draft = draft with { TurnsRotary = true, Clockwise = way == "clockwise" };
+        draft = draft with { TurnsRotary = true, Clockwise = way == "clockwise", Cutting = !indexer };
         var turns = c.TakeAny("once", "twice");
         if (turns is not null)
         {
@@ -62,7 +63,7 @@ internal sealed class MoveReader(NumberReader numbers, Evaluator evaluator, Clau
                 return null;
             }
 
-            draft = word == "to" ? draft with { T = angle with { Value = angle.Value * sense } } : draft with { Turns = angle.Value / (2 * Math.PI) };
+            draft = word == "to" ? draft with { T = angle with { Value = indexer ? angle.Value : angle.Value * sense } } : draft with { Turns = angle.Value / (2 * Math.PI) };
         }
         else
         {

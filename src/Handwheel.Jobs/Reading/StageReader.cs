@@ -80,7 +80,7 @@ internal sealed class StageReader(FindingBag bag, FeatureNames names, NumberRead
     // A spot without a cutter takes the shop's only spotting drill; what cuts otherwise names its cutter.
     private Step Spotted(Step step)
     {
-        if (step.Cutter is not null || step is not (HoleStep or FaceStep or SideStep or SlotStep or PocketStep or RoundStep or BitesStep or BroachStep or ChamferStep or SawStep or HandStep { Work: HandWork.Press }))
+        if (step.Cutter is not null || step is not (HoleStep or FaceStep or SideStep or SlotStep or PocketStep or RoundStep or BitesStep or FlatsStep or BroachStep or ChamferStep or SawStep or HandStep { Work: HandWork.Press }))
         {
             return step;
         }

@@ -9,7 +9,7 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
     public static readonly string[] Verbs =
     [
         "zero", "face", "side", "slot", "pocket", "round", "bites", "spot", "drill", "ream", "bore", "counterbore", "countersink", "tap", "broach", "chamfer",
-        "saw", "measure", "move", "cut", "plunge", "turn",
+        "saw", "flats", "measure", "move", "cut", "plunge", "turn",
     ];
 
     private readonly ClauseReader clauses = new(names, numbers, evaluator);
@@ -35,6 +35,8 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
                 return Typed(c, head, verb);
             case "saw":
                 return Saw(c, head);
+            case "flats":
+                return Flats(c, head);
             case "chamfer" or "broach":
                 return verb == "chamfer" ? Chamfer(c, head) : Broach(c, head);
             default:
@@ -201,6 +203,21 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
         {
             Id = head.Id, Text = head.Text, Where = head.Where, Cutter = said.Cutter, CutterWhere = said.CutterWhere, Speed = said.Speed,
             Feature = feature.Name, EndOf = of?.Name, Edges = said.Edges, Wide = wide,
+        } : null;
+    }
+
+    private FlatsStep? Flats(Cursor c, StepHead head)
+    {
+        if (names.Take(c) is not { } feature)
+        {
+            return null;
+        }
+
+        var said = new Clauses();
+        return clauses.Read(c, said, "flats", "with", "pass", "allow", "speed") ? new FlatsStep
+        {
+            Id = head.Id, Text = head.Text, Where = head.Where, Cutter = said.Cutter, CutterWhere = said.CutterWhere, Speed = said.Speed,
+            Feature = feature.Name, PerPass = said.PerPass, Allow = said.Allow,
         } : null;
     }
 

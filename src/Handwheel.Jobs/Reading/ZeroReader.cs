@@ -65,9 +65,9 @@ internal sealed class ZeroReader(FeatureNames names, NumberReader numbers, Evalu
     private ZeroOn? On(Cursor c, string axes, ref FeatureDraft? feature)
     {
         _ = c.Take("the");
-        switch (c.TakeAny("rotary centre", "rotary center", "rotary", "bar top", "stock top", "top of stock", "top of bar", "left end", "right end", "near side", "far side", "fixed jaw", "middle of", "middle", "bed", "parallels"))
+        switch (c.TakeAny("rotary centre", "rotary center", "rotary", "indexer centre", "indexer center", "indexer", "bar top", "stock top", "top of stock", "top of bar", "left end", "right end", "near side", "far side", "fixed jaw", "middle of", "middle", "bed", "parallels"))
         {
-            case "rotary centre" or "rotary center" or "rotary":
+            case "rotary centre" or "rotary center" or "rotary" or "indexer centre" or "indexer center" or "indexer":
                 return ZeroOn.RotaryCentre;
             case "bar top" or "stock top" or "top of stock" or "top of bar":
                 return ZeroOn.StockTop;

@@ -5,7 +5,7 @@ using Handwheel.Plan.Lines;
 namespace Handwheel.Plan.Cranking;
 
 // A move as the hand makes it: which way to crank, how many turns, how fast, what is locked.
-internal sealed class Gearing(Shop shop)
+internal sealed class Gearing(Shop shop, bool indexer)
 {
     // A handwheel spun free: turns a minute (common practice, no source).
     private const double FreeTurns = 90;
@@ -55,7 +55,7 @@ internal sealed class Gearing(Shop shop)
         Axis.X => shop.Mill!.X.PerTurn,
         Axis.Y => shop.Mill!.Y.PerTurn,
         Axis.Z => shop.Mill!.Z.PerTurn,
-        _ => 360 / Math.Max(1, shop.Rotary?.Worm ?? 1),
+        _ => 360 / Math.Max(1, (indexer ? shop.Indexer?.Worm : shop.Rotary?.Worm) ?? 1),
     };
 
     private bool Clockwise(Axis axis, bool grows) => axis switch

@@ -11,10 +11,22 @@ internal sealed class HeldMetal(Workpiece piece, SetupFacts setup)
     private const double Least = 1e-6;
 
     private (double Low, double High)? heights;
+    private double standing;
 
     internal Workpiece Piece { get; private set; } = piece;
 
     internal SetupFacts Setup => setup;
+
+    // How an indexer stands, degrees: every theta asked for is told from there.
+    internal double Standing
+    {
+        get => standing;
+        set
+        {
+            standing = value;
+            heights = null;
+        }
+    }
 
     internal void Cut(ISolid volume)
     {
@@ -23,9 +35,9 @@ internal sealed class HeldMetal(Workpiece piece, SetupFacts setup)
     }
 
     // The box of the bare stock as it lies: no metal is outside it.
-    internal Box3 Box(double theta) => Piece.Bare.Bounds.Placed(Poses.At(setup, theta));
+    internal Box3 Box(double theta) => Piece.Bare.Bounds.Placed(Poses.At(setup, theta + standing));
 
-    internal Spans Sound(Line3 line, double theta) => Piece.Sound(line.Placed(Poses.At(setup, theta).Inverse())).Cleaned(Least);
+    internal Spans Sound(Line3 line, double theta) => Piece.Sound(line.Placed(Poses.At(setup, theta + standing).Inverse())).Cleaned(Least);
 
     // Height of the highest metal under a place; null where there is none.
     internal double? TopAt(Point2 p, double theta)

@@ -17,7 +17,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
 
     private readonly List<CourseEvent> events = [];
     private readonly List<SheetLine> lines = [];
-    private readonly Gearing gearing = new(shop);
+    private readonly Gearing gearing = new(shop, metal.Setup.Rotary is { Lies: true });
     private double broachTurn;
 
     internal Reading At { get; private set; }
@@ -259,6 +259,11 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
         var before = Value(crank.Axis);
         var after = crank.From(before);
         At = crank.Axis switch { Axis.X => At with { X = after }, Axis.Y => At with { Y = after }, Axis.Z => At with { Z = after }, _ => At with { T = after } };
+        if (crank.Axis == Axis.T && Setup.Rotary is { Lies: true })
+        {
+            metal.Standing = At.T;
+        }
+
         var locks = crank.Cutting ? gearing.Locks(crank.Axis, Setup) : [];
         events.Add(new Move { Number = number, To = At, Cutting = crank.Cutting, Feed = crank.Cutting ? Feed : 0, Locked = locks });
         if (crank.Cutting && Shape is { } shape && shape.Pieces.Any(p => p.Cuts))
@@ -279,11 +284,17 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
         return line;
     }
 
-    private double Radius() => Setup.Rotary is { } r ? Math.Max(1, Math.Sqrt(((At.X - r.X) * (At.X - r.X)) + ((At.Y - r.Y) * (At.Y - r.Y)))) : 1;
+    private double Radius() => Setup.Rotary is { Lies: false } r ? Math.Max(1, Math.Sqrt(((At.X - r.X) * (At.X - r.X)) + ((At.Y - r.Y) * (At.Y - r.Y)))) : 1;
 
     // Fixed to the work the cutter goes straight, or round the rotary's axis the other way.
     private void Sweep(CutterShape shape, Reading from, Reading to)
     {
+        if (Setup.Rotary is { Lies: true })
+        {
+            metal.Cut(new SweptCut(shape, CutterPath.Straight(new(from.X, from.Y, from.Z), new(to.X, to.Y, to.Z)), Poses.At(Setup, to.T).Inverse()));
+            return;
+        }
+
         var back = Poses.Turn(Setup, from.T).Inverse();
         var start = back.Apply(new Point3(from.X, from.Y, from.Z)) with { Z = from.Z };
         var path = from.T != to.T && Setup.Rotary is { } r

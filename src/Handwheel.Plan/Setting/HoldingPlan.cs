@@ -27,6 +27,13 @@ internal sealed class HoldingPlan
 
     internal Stock Stock => stock;
 
+    // How far the bare stock reaches from an axis along X, whichever way it is turned.
+    internal double Swing(double y, double z)
+    {
+        double high = Math.Max(Most.Z - z, z - Least.Z), wide = Math.Max(Most.Y - y, y - Least.Y);
+        return stock.Form == StockForm.Round ? Math.Max(high, wide) : Math.Sqrt((high * high) + (wide * wide));
+    }
+
     // A height typed in a step: of the part frame turned into the holding.
     internal double Height(double typed) => typed + Placement.Shift.Z;
 

@@ -28,6 +28,11 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         }
 
         var held = new HeldMetal(metal, bare);
+        if (h.InIndexer && shop.Indexer is { } indexer)
+        {
+            return (plan, new IndexerSetter(shop, indexer, figures, how).Set(h, plan, held, bare with { Axes = Axes(Middle(h, held)) }), how);
+        }
+
         var fixtures = shop.Holders.GetValueOrDefault(h.Holder) is { } holder ? Fixtures(h, holder, held) : [];
         var middle = Middle(h, held);
         return (plan, bare with { Fixtures = fixtures, Axes = Axes(middle), Rotary = Turning(h, fixtures) }, how);
@@ -49,6 +54,11 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
             var at = plan.InPlan(f.View, drawing.PlaceOf(f, f.Places[0]));
             x = zero.Axes.Contains('x', StringComparison.Ordinal) ? -at.X : x;
             y = zero.Axes.Contains('y', StringComparison.Ordinal) ? -at.Y : y;
+        }
+
+        if (h.InIndexer && y == 0 && h.Steps.OfType<ZeroStep>().Any(z => z.On == ZeroOn.RotaryCentre && z.Axes.Contains('y', StringComparison.Ordinal)))
+        {
+            y = -(plan.Least.Y + plan.Most.Y) / 2;
         }
 
         return placement.Moved(new(x, y, 0));
@@ -238,7 +248,8 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
 
     private List<FixtureFacts> Clamps(Holding h, Holder c, double bottom)
     {
-        how.Add($"Clamped on the {(h.OnRotary ? "rotary" : "table")}: {h.Clamps.Count} clamps, packed level.");
+        how.Add($"Clamped on the {(h.OnRotary ? "rotary" : "table")}{(h.Parallels is { } p ? $", the work on parallels {figures.LU(p.Value)}, clear of what is drilled and milled through" : string.Empty)}: {h.Clamps.Count} clamps, packed level, each stud nearer the work than the packing.");
+        bottom -= h.Parallels?.Value ?? 0;
         var half = c.JawsWide / 2;
         List<FixtureFacts> all = [.. h.Clamps.Select(k => new FixtureFacts
         {

@@ -28,6 +28,14 @@ internal sealed class Placement
 
     internal Placement Moved(Point3 to) => new(turn, to);
 
+    // Turned about an axis along X through Y, Z: the indexer's turn.
+    internal Placement AboutAxis(double angle, double y, double z)
+    {
+        var (s, c) = SinCos(angle);
+        double dy = shift.Y - y, dz = shift.Z - z;
+        return new(Times(AboutX(angle), turn), new(shift.X, y + (c * dy) - (s * dz), z + (s * dy) + (c * dz)));
+    }
+
     internal Point3 Apply(Point3 p)
     {
         var d = Direction(p);

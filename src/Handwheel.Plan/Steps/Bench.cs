@@ -18,6 +18,7 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
 {
     private readonly List<Working> workings = [];
     private readonly List<Finding> findings = [];
+    private (double At, HoldingPlan Plan)? indexed;
 
     internal Job Job => job;
 
@@ -25,7 +26,27 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
 
     internal Holding Holding => holding;
 
-    internal HoldingPlan Plan => plan;
+    // The part as it lies now: at theta 0, or as the indexer stands.
+    internal HoldingPlan Plan
+    {
+        get
+        {
+            if (machine.Setup.Rotary is not { Lies: true } axis || machine.At.T == 0)
+            {
+                return plan;
+            }
+
+            if (indexed is not { } known || known.At != machine.At.T)
+            {
+                indexed = (machine.At.T, new(drawing, plan.Stock, plan.Placement.AboutAxis(machine.At.T / Setting.Plane.ToDegrees, axis.Y, axis.Z)));
+            }
+
+            return indexed.Value.Plan;
+        }
+    }
+
+    // The part at theta 0, whatever turns.
+    internal HoldingPlan AtZero => plan;
 
     internal Machine Machine => machine;
 
@@ -99,6 +120,12 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
     internal Working Safe()
     {
         var top = Math.Max(Metal.Heights().High, machine.Setup.Fixtures.Where(f => f.Holds).Select(f => f.Most.Z).DefaultIfEmpty(double.NegativeInfinity).Max());
+        if (machine.Setup.Rotary is { Lies: true } axis)
+        {
+            // As it turns, its corners come up.
+            top = Math.Max(top, axis.Z + plan.Swing(axis.Y, axis.Z));
+        }
+
         var hangs = Math.Max(0, -(machine.Shape?.LowestPoint ?? 0));
         return Clearing(Axis.Z, "clear above the work", top + hangs + (2 * Clear), up: true);
     }
@@ -106,6 +133,20 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
     internal void Up() => machine.Go(new(Axis.Z, Safe(), false));
 
     internal void Free(Axis axis, Working to) => machine.Go(new(axis, to, false));
+
+    // The indexer brought to an angle, the cutter lifted first: by its plate, always forward.
+    internal void Index(Working theta)
+    {
+        var to = new Crank(Axis.T, theta, false) { Counterclockwise = true };
+        var by = to.From(machine.At.T) - machine.At.T;
+        if (Math.Abs(by) < 1e-9)
+        {
+            return;
+        }
+
+        Up();
+        machine.Go(to with { Remark = Indexing.Said(shop.Indexer, by) });
+    }
 
     internal void Cut(Axis axis, Working to) => machine.Go(new(axis, to, true));
 
@@ -124,7 +165,7 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
     // Turns back to theta 0 where the rotary stands turned; the cutter is lifted first.
     internal void Straighten()
     {
-        if (machine.Setup.Rotary is not null && Math.Abs(machine.At.T % 360) > 1e-9)
+        if (machine.Setup.Rotary is { Lies: false } && Math.Abs(machine.At.T % 360) > 1e-9)
         {
             Up();
             machine.Go(new(Axis.T, AngleZero, false));

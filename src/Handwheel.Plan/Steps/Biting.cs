@@ -19,7 +19,7 @@ internal sealed class Biting(Bench bench)
 
         var to = step.To is { } typed ? bench.Plan.Height(typed.Value) : step.Through ? f.Low - bench.Past : f.Low;
         var depths = bench.Depths(f.High, to, step.PerPass, "the depth");
-        var turning = bench.Machine.Setup.Rotary is not null && f.Centres.All(c => Plane.Distance(c, new(0, 0)) > 1e-6);
+        var turning = bench.Machine.Setup.Rotary is { Lies: false } && f.Centres.All(c => Plane.Distance(c, new(0, 0)) > 1e-6);
         var ordered = turning ? f.Centres.OrderBy(c => Math.Round(Plane.Positive(Plane.Angle(c)), 9)).ToList() : [.. f.Centres];
         for (var i = 0; i < ordered.Count; i++)
         {

@@ -34,9 +34,9 @@ internal sealed class Broaching(Bench bench, Toucher toucher)
             return;
         }
 
-        if (pushes.Count > 1 && (bench.Machine.Setup.Rotary is null || !new RoundMilling(bench).Centred(step, f)))
+        if (pushes.Count > 1 && (bench.Machine.Setup.Rotary is not { Lies: false } || !new RoundMilling(bench).Centred(step, f)))
         {
-            if (bench.Machine.Setup.Rotary is null)
+            if (bench.Machine.Setup.Rotary is not { Lies: false })
             {
                 bench.Cannot(step, $"{broach.Name} must be pushed {Bench.Bare(pushes.Count)} times, the work turned between; nothing turns it here.", "Hold the work on the rotary, the hole on its centre.");
             }

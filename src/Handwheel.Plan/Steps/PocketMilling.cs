@@ -122,6 +122,7 @@ internal sealed class PocketMilling(Bench bench)
         _ = block;
         var (cx, cy) = ((least.X + most.X) / 2, (least.Y + most.Y) / 2);
         List<Crank> body = [];
+        Working? before = null;
         var loops = Math.Max(1, (int)Math.Ceiling(Math.Min(halfX, halfY) / (1.6 * bench.Radius)));
         Working X(double at, Toward toward) => bench.Reading(Axis.X, "X along an end wall", "middle +- (long/2 - cutter/2)", $"{bench.Figures.L(cx)} {(at < cx ? "-" : "+")} {bench.Figures.L(Math.Abs(at - cx))}", at, toward, bench.CutterInput);
         Working Y(double at, Toward toward) => bench.Reading(Axis.Y, "Y along a side wall", "middle +- (wide/2 - cutter/2)", $"{bench.Figures.L(cy)} {(at < cy ? "-" : "+")} {bench.Figures.L(Math.Abs(at - cy))}", at, toward, bench.CutterInput);
@@ -131,6 +132,14 @@ internal sealed class PocketMilling(Bench bench)
             Working left = X(cx - dx, Toward.Plus), right = X(cx + dx, Toward.Minus), near = Y(cy - dy, Toward.Plus), far = Y(cy + dy, Toward.Minus);
             // Clockwise round the inside: along the far wall towards plus, down the right, back along the near, up the left.
             body.AddRange([new(Axis.Y, far, true), new(Axis.X, right, true), new(Axis.Y, near, true), new(Axis.X, left, true), new(Axis.Y, far, true)]);
+            if (before is not null)
+            {
+                // Closed where the loop was entered: else a cusp stays in the corner.
+                body.Add(new(Axis.X, before, true));
+                body.Add(new(Axis.X, left, true));
+            }
+
+            before = left;
         }
 
         Working startX = X(cx - halfX + (Math.Min(halfX, halfY) * (loops - 1) / loops), Toward.Plus), startY = bench.Reading(Axis.Y, "Y of the middle", "middle", bench.Figures.L(cy), cy, Toward.Nearest);

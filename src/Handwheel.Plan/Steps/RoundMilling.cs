@@ -40,7 +40,7 @@ internal sealed class RoundMilling(Bench bench)
 
     internal bool Centred(Step step, PlanFeature f)
     {
-        if (bench.Machine.Setup.Rotary is { } r && Math.Abs(f.Centre.X - r.X) < 1e-6 && Math.Abs(f.Centre.Y - r.Y) < 1e-6)
+        if (bench.Machine.Setup.Rotary is { Lies: false } r && Math.Abs(f.Centre.X - r.X) < 1e-6 && Math.Abs(f.Centre.Y - r.Y) < 1e-6)
         {
             return true;
         }

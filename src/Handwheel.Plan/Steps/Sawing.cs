@@ -70,7 +70,7 @@ internal sealed class Sawing(Bench bench)
     // Theta that lays the web's flank along X; a side is taken as the work stands at theta 0.
     private Working? Lay(SawStep step, PlanFeature? named)
     {
-        if (bench.Machine.Setup.Rotary is null)
+        if (bench.Machine.Setup.Rotary is not { Lies: false })
         {
             return null;
         }

@@ -72,7 +72,7 @@ internal sealed class SideMilling(Bench bench)
     internal double? Turn(PlanEdge edge)
     {
         var n = edge.Normal;
-        if (bench.Machine.Setup.Rotary is not null)
+        if (bench.Machine.Setup.Rotary is { Lies: false })
         {
             return Plane.Near((n.Y >= -1e-9 ? Math.PI / 2 : -Math.PI / 2) - Plane.Angle(n));
         }
@@ -95,7 +95,7 @@ internal sealed class SideMilling(Bench bench)
             return;
         }
 
-        var theta = bench.Machine.Setup.Rotary is null ? null : bench.Show(Laid(bench, f, edge, word, turn * Plane.ToDegrees));
+        var theta = bench.Machine.Setup.Rotary is not { Lies: false } ? null : bench.Show(Laid(bench, f, edge, word, turn * Plane.ToDegrees));
         var as1 = theta is null ? 0 : theta.Result / Plane.ToDegrees;
         var lies = edge.Mapped(p => Plane.Turned(p, new(0, 0), as1), mirrored: false);
         var n = lies.Normal;

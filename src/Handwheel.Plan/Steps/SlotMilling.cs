@@ -85,7 +85,7 @@ internal sealed class SlotMilling(Bench bench)
     // Two arcs about the rotary's centre, closed by an arc at each end.
     private Curve? Curved(PlanOutline outline)
     {
-        if (bench.Machine.Setup.Rotary is null)
+        if (bench.Machine.Setup.Rotary is not { Lies: false })
         {
             return null;
         }

@@ -18,6 +18,7 @@ internal sealed class StepPlanner(Bench bench)
 
     internal void Plan(Step step)
     {
+        new Uprighting(bench).Turn(step);
         switch (step)
         {
             case ZeroStep zero:
@@ -32,7 +33,7 @@ internal sealed class StepPlanner(Bench bench)
             case MoveStep move when move.Cutter is null || toucher.Use(move):
                 new TypedMoves(bench).Plan(move);
                 break;
-            case FaceStep or RoundStep or SideStep or SlotStep or PocketStep or BitesStep or SawStep or ChamferStep when toucher.Use(step):
+            case FaceStep or RoundStep or SideStep or SlotStep or PocketStep or BitesStep or SawStep or ChamferStep or FlatsStep when toucher.Use(step):
                 Mill(step);
                 break;
             case BroachStep broach:
@@ -46,6 +47,7 @@ internal sealed class StepPlanner(Bench bench)
     private static Typed? AllowOf(Step step) => step switch
     {
         FaceStep s => s.Allow,
+        FlatsStep s => s.Allow,
         RoundStep s => s.Allow,
         SideStep s => s.Allow,
         SlotStep s => s.Allow,
@@ -56,6 +58,7 @@ internal sealed class StepPlanner(Bench bench)
     private static Typed? PassOf(Step step) => step switch
     {
         FaceStep s => s.PerPass,
+        FlatsStep s => s.PerPass,
         RoundStep s => s.PerPass,
         SideStep s => s.PerPass,
         PocketStep s => s.PerPass,
@@ -89,6 +92,9 @@ internal sealed class StepPlanner(Bench bench)
                 break;
             case BitesStep bites:
                 new Biting(bench).Plan(bites);
+                break;
+            case FlatsStep flats:
+                new FlatMilling(bench).Plan(flats, allow, perPass);
                 break;
             case ChamferStep chamfer:
                 new ChamferMilling(bench).Plan(chamfer);

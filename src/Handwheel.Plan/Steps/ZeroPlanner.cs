@@ -29,11 +29,26 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             }
         }
 
-        if (step.On == ZeroOn.RotaryCentre && bench.Machine.Setup.Rotary is not null)
+        if (bench.Machine.Setup.Rotary is { Lies: true })
+        {
+            if (step.On == ZeroOn.RotaryCentre)
+            {
+                Indexed();
+            }
+        }
+        else if (step.On == ZeroOn.RotaryCentre && bench.Machine.Setup.Rotary is not null)
         {
             Rotary();
         }
     }
+
+    // The indexer's own zero: the pin in a hole, as the work then stands.
+    private void Indexed() => bench.Machine.Touch(new()
+    {
+        TouchOff = new() { Axis = Axis.T, On = "rotary centre", Surface = "indexer", At = default, With = "indicator", SetTo = 0 },
+        Says = "Grip the work, a flat of it level where it has one (indicator along Y); the index pin in a hole, mark the hole: that is 0. Lock the spindle before each cut.",
+        Working = Work.Value(new("T set", "0", "0", 0, Work.Practice), "deg"),
+    });
 
     // The rotary's own zero: the jaw swept along X; a round in a chuck has no side of its own yet.
     private void Rotary()
@@ -63,6 +78,12 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         switch (step.On)
         {
             case ZeroOn.RotaryCentre:
+                if (bench.Machine.Setup.Rotary is { Lies: true } && axis == Axis.X)
+                {
+                    bench.Cannot(step, "An indexer's axis lies along X: it has no X of its own.", "Find X on an end of the work: 'zero x on right end of stock by finder'.");
+                    break;
+                }
+
                 OnCentre(step, axis);
                 break;
             case ZeroOn.FeatureAxis:
@@ -94,6 +115,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         var set = bench.Figures.R(0, bench.Work.Facts(axis).Step);
         var says = (step.Feature, axis) switch
         {
+            _ when bench.Machine.Setup.Rotary is { Lies: true } => $"Spindle stopped. Find both sides of a true bar in the indexer's chuck with the finder; crank {axis} to the middle between them: the spindle stands over the indexer's axis. Set {axis} {set}.",
             (null, Axis.X) => $"Spindle stopped, a true pin in it; an indicator on the rotary's table, its needle on the pin. Turn the rotary once round and crank X and Y until the needle stands still: the spindle is over the rotary's centre. Set {axis} {set}.",
             (null, _) => $"In the same place, set {axis} {set}.",
             ({ } name, Axis.X) => $"Spindle stopped, over the rotary's centre ({FoundBefore()}). Slide the work until the {name} stands there: {Fits(step)}, an indicator in the spindle against it, turn the rotary and tap the work along until the needle stands still. Clamp, turn once more to see that it stayed. Set {axis} {set}.",

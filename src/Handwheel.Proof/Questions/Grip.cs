@@ -100,7 +100,7 @@ internal static class Grip
                     new Point3(f.Least.X + (a * size.X), f.Most.Y + Off, f.Least.Z + (b * size.Z)),
                     new Point3(f.Least.X - Off, f.Least.Y + (a * size.Y), f.Least.Z + (b * size.Z)),
                     new Point3(f.Most.X + Off, f.Least.Y + (a * size.Y), f.Least.Z + (b * size.Z)),
-                    new Point3(f.Least.X + (a * size.X), f.Least.Y + (b * size.Y), f.Least.Z - Off),
+                    new Point3(f.Least.X + (a * size.X), f.Least.Y + (b * size.Y), stage.Frame.Lies && f.Least.Z < stage.Facts.Setup!.Rotary!.Z ? f.Most.Z + Off : f.Least.Z - Off),
                 })
                 {
                     if (metal.Contains(toPart.Apply(p)))
