@@ -85,11 +85,11 @@ public static class DialSheet
     // Heights cut at so far in holdings that lie alike, and the bare stock's faces, as this holding reads them.
     private static IReadOnlyList<double> Planned(IEnumerable<CourseStage> stages, SetupFacts setup, Stock stock)
     {
-        var pose = new PartPose(setup);
-        var faces = new[] { stock.Least.Z, stock.Least.Z + stock.Used.Z }.Select(z => pose.ToHolding(new(0, 0, z)).Z);
-        var cuts = stages.Where(s => s.Setup is { } other && new PartPose(other).Upright != 0).SelectMany(s => s.Steps.SelectMany(t => t.Events).OfType<Move>().Where(m => m.Cutting)
-            .Select(m => pose.ToHolding(new PartPose(s.Setup!).ToPart(new(0, 0, m.To.Z))).Z));
-        return pose.Upright == 0 ? [] : [.. cuts.Concat(faces).Distinct().Order()];
+        var pose = Poses.Of(setup);
+        var faces = new[] { stock.Least.Z, stock.Least.Z + stock.Used.Z }.Select(z => pose.Apply(new(0, 0, z)).Z);
+        var cuts = stages.Where(s => s.Setup is { } other && HoldingScene.Standing(Poses.Of(other)) != 0).SelectMany(s => s.Steps.SelectMany(t => t.Events).OfType<Move>().Where(m => m.Cutting)
+            .Select(m => pose.Apply(Poses.Of(s.Setup!).Inverse().Apply(new(0, 0, m.To.Z))).Z));
+        return HoldingScene.Standing(pose) == 0 ? [] : [.. cuts.Concat(faces).Distinct().Order()];
     }
 
     // How large the drawing and the first holding are drawn: the largest at which both fill the first page and neither runs over.
@@ -126,6 +126,9 @@ public static class DialSheet
         var courses = parts.Plan.Course.Stages;
         var cutters = false;
         HoldingScene? scene = null;
+        // An order of work longer than a page's column leaves no room beside it for the set-up.
+        var none = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        var crowded = OverviewBlocks.Of(parts, none, DrawingRoom).Sum(b => b.Right.Sum(p => p.Height)) > Paginator.Room(SheetPage.FirstHeadTall(parts));
         for (var i = 0; i < parts.Plan.Stages.Count; i++)
         {
             var stage = parts.Plan.Stages[i];
@@ -133,13 +136,13 @@ public static class DialSheet
 
             if (stage.Setup is not null && scene is not null)
             {
-                yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters, HoldingRoom * (cutters ? 1 : share));
+                yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters, HoldingRoom * (cutters ? 1 : share), under: !cutters && crowded);
             }
 
             if (!cutters)
             {
                 cutters = true;
-                yield return CutterBlocks.Of(parts);
+                yield return CutterBlocks.Of(parts, crowded);
             }
 
             var moves = i < courses.Count ? Segment.Of(courses[i], parts.Plan.Shop) : new SortedDictionary<string, IReadOnlyList<Segment>>(StringComparer.Ordinal);

@@ -62,7 +62,7 @@ internal sealed record Block
     /// <summary>Two blocks as one, column under column, so that neither waits for the other's.</summary>
     /// <param name="next">The block that follows.</param>
     /// <returns>Both.</returns>
-    public Block Then(Block next) => this with { Left = [.. Left, Space, .. next.Left], Right = [.. Right, Space, .. next.Right] };
+    public Block Then(Block next) => this with { Left = [.. Left, Space, .. next.Left], Right = next.Right.Count == 0 ? Right : [.. Right, Space, .. next.Right] };
 
     /// <summary>What is left of it after so many pieces.</summary>
     /// <param name="left">Pieces of the left column taken.</param>

@@ -50,15 +50,18 @@ internal static class CutterBlocks
 
     /// <summary>The block.</summary>
     /// <param name="parts">The sheet's parts.</param>
+    /// <param name="under">Whether the handwheels stand under the cutters, as the right column is taken.</param>
     /// <returns>A block.</returns>
-    public static Block Of(SheetParts parts)
+    public static Block Of(SheetParts parts, bool under = false)
     {
         var unit = parts.Numbers.Unit.Symbol();
         List<Piece> left = [new("<div class=\"cu hdr\"><span></span><span></span><span>cutter</span><span>true size</span><span>measured</span><span>rpm</span><span>out</span><span>steps</span></div>", 3.8)];
         left.AddRange(Used(parts.Plan).Select(u => Row(parts, u)));
         var cutters = Bits.Together(Bits.Headed(Bits.Heading("cutters", $"{unit}; write the true size in: readings that rest on it move with it"), Bits.Headed(left[0], left.Skip(1))));
         var notes = Bits.Together(Bits.Headed(Bits.Heading("all through the job"), Notes(parts).Select(t => Bits.Paragraph(t, Block.OverviewLeft, "para", 8.2))));
-        return new() { Columns = Columns.Overview, Left = [.. cutters, new(string.Empty, Paginator.Gap), .. notes], Right = Bits.Together(Bits.Headed(Bits.Heading("your handwheels"), Handwheels(parts))) };
+        var wheels = Bits.Together(Bits.Headed(Bits.Heading("your handwheels"), Handwheels(parts)));
+        var space = new Piece(string.Empty, Paginator.Gap);
+        return new() { Columns = Columns.Overview, Left = [.. cutters, space, .. notes, .. under ? [space, .. wheels] : Array.Empty<Piece>()], Right = under ? [] : wheels };
     }
 
     /// <summary>A cutter in a few words.</summary>

@@ -15,30 +15,34 @@ internal static class HoldingBlocks
     /// <param name="scene">Its pictures.</param>
     /// <param name="first">Whether it is the job's first.</param>
     /// <param name="room">Height there is for the picture.</param>
+    /// <param name="under">Whether the words stand under the picture, as the right column is taken.</param>
     /// <returns>A block.</returns>
-    public static Block Of(SheetParts parts, PlanStage stage, HoldingScene scene, bool first, double room)
+    public static Block Of(SheetParts parts, PlanStage stage, HoldingScene scene, bool first, double room, bool under = false)
     {
         var name = stage.Stage.Name;
         var (picture, says) = HoldingPicture.Draw(scene, name, stage.Steps.Count > 0 ? stage.Steps[0].Step.Id : string.Empty, Block.OverviewLeft, room);
         var right = new List<Piece>();
+        var wide = under ? Block.OverviewLeft : Block.OverviewRight;
         if (first)
         {
-            right.Add(Sentence(Stock(parts), Block.OverviewRight));
+            right.Add(Sentence(Stock(parts), wide));
         }
 
-        right.AddRange(stage.HowSet.Select(s => Sentence(s, Block.OverviewRight)));
-        right.AddRange(WorkingPieces.Of(stage.Workings, scene.Numbers, Block.OverviewRight));
+        right.AddRange(stage.HowSet.Select(s => Sentence(s, wide)));
+        right.AddRange(WorkingPieces.Of(stage.Workings, scene.Numbers, wide));
         if (stage.DryCheck.Count > 0)
         {
-            right.Add(Dry(stage, scene.Numbers));
+            right.Add(Dry(stage, scene.Numbers, wide));
         }
 
+        var shown = Bits.Headed(Bits.Heading(first ? $"stock and holding {name}" : $"holding {name}", says), [new(picture.ToString(), picture.Height + 1)]);
+        var told = Bits.Headed(Bits.Heading(first ? "stock and set-up" : "set-up"), right);
         return new()
         {
             Under = $"holding {name}",
             Columns = Columns.Overview,
-            Left = Bits.Headed(Bits.Heading(first ? $"stock and holding {name}" : $"holding {name}", says), [new(picture.ToString(), picture.Height + 1)]),
-            Right = Bits.Headed(Bits.Heading(first ? "stock and set-up" : "set-up"), right),
+            Left = under ? [.. shown, new(string.Empty, Paginator.Gap), .. told] : shown,
+            Right = under ? [] : told,
         };
     }
 
@@ -46,9 +50,9 @@ internal static class HoldingBlocks
         $"<p class=\"how\">{Markup.Escape(Markup.TrueMinus(text))}</p>",
         (TextMeasure.Lines(text, Face.Plain, 8.6, width - 3.2) * 3.9) + 1.8);
 
-    private static Piece Dry(PlanStage stage, SheetNumbers numbers)
+    private static Piece Dry(PlanStage stage, SheetNumbers numbers, double wide)
     {
-        var lines = stage.DryCheck.Sum(d => Math.Max(1, TextMeasure.Lines(d, Face.Plain, 8.6, Block.OverviewRight - 12)));
+        var lines = stage.DryCheck.Sum(d => Math.Max(1, TextMeasure.Lines(d, Face.Plain, 8.6, wide - 12)));
         var items = string.Concat(stage.DryCheck.Select(d => $"<div class=\"di\">{Bits.Box}<span>{Markup.Escape(Markup.TrueMinus(d))}</span></div>"));
         var retract = Markup.Figures(numbers.Reading(Jobs.Moves.Axis.Z, stage.RetractZ));
         return new($"<div class=\"dry\"><p><b>dry check</b> spindle off, cutter clear at Z <b class=\"n\">{retract}</b></p>{items}</div>", (lines * 3.9) + (stage.DryCheck.Count * 1.6) + 10.5);

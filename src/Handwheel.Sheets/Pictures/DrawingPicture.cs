@@ -79,7 +79,7 @@ internal sealed class DrawingPicture
     private void Plan()
     {
         _svg.Text(0, 3, "from above", 7.6, "say");
-        var metal = _part.Features.Where(f => !f.Feature.IsCut && f.Feature.View == View.Top).Select(f => f.Loops).ToArray();
+        var metal = _part.Features.Where(f => !f.Drawn.Feature.IsCut && f.Drawn.Feature.View == View.Top).Select(f => f.Loops).ToArray();
         foreach (var loops in metal)
         {
             _svg.Path(_plan.Data(loops), "metal");
@@ -160,7 +160,7 @@ internal sealed class DrawingPicture
     private double EndAt(double z)
     {
         // The level's line begins at the right of the feature that ends there.
-        var right = _part.Features.Where(f => f.Feature.View == View.Top && (Math.Abs(f.Feature.From.Nominal - z) < 0.06 || Math.Abs(f.Feature.To.Nominal - z) < 0.06))
+        var right = _part.Features.Where(f => f.Drawn.Feature.View == View.Top && (Math.Abs(f.Drawn.Feature.From.Nominal - z) < 0.06 || Math.Abs(f.Drawn.Feature.To.Nominal - z) < 0.06))
             .SelectMany(f => f.Loops).SelectMany(l => l).Select(p => p.X).DefaultIfEmpty(_part.Box.Right).Max();
         return _cut.X(Math.Min(right, _part.Box.Right)) + 0.6;
     }

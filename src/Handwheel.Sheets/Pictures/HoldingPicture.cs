@@ -127,9 +127,9 @@ internal sealed class HoldingPicture
 
     private bool IsBare(double end, Func<Box2, double> of) => Math.Abs(end - of(_scene.StockBox.Plan)) < 1e-9;
 
-    private IEnumerable<double> Centres() => _scene.Part.Features.Where(f => f.Feature is { IsCut: true, View: Jobs.Drawings.View.Top }).Select(f =>
+    private IEnumerable<double> Centres() => _scene.Part.Features.Where(f => f.Drawn.Feature is { IsCut: true, View: Jobs.Drawings.View.Top }).Select(f =>
     {
-        var h = _scene.Pose.ToHolding(new(f.Feature.Centre.X, f.Feature.Centre.Y, 0));
+        var h = _scene.Pose.Apply(new(f.Drawn.Feature.Centre.X, f.Drawn.Feature.Centre.Y, 0));
         return Math.Round(h.X, 6);
     }).Distinct().Where(x => Math.Abs(x) > 1e-6).Take(3);
 
@@ -228,7 +228,7 @@ internal sealed class HoldingPicture
         var box = _scene.PartBox;
         var loops = SectionLoops.Middle(_scene.Part, _scene.Job.Drawing, _front.Scale).Select(l => (IReadOnlyList<Point2>)[.. l.Select(p =>
         {
-            var h = _scene.Pose.ToHolding(p);
+            var h = _scene.Pose.Apply(p);
             return new Point2(h.X, h.Z);
         })]).ToArray();
         var drawn = Box2.Around(loops.SelectMany(l => l));

@@ -4,6 +4,8 @@ using Handwheel.Jobs.Shops;
 using Handwheel.Proof;
 using Handwheel.Sheets.Text;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Shapes;
+using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Sheets.Pictures;
 
@@ -21,7 +23,8 @@ internal sealed class HoldingScene
     public HoldingScene(Job job, Shop shop, PartColumns part, SetupFacts setup, IReadOnlyDictionary<string, StepStock> stocks)
     {
         (Job, Shop, Part, Setup, _stocks) = (job, shop, part, setup, stocks);
-        Pose = new(setup);
+        Pose = Poses.Of(setup);
+        Upright = Standing(Pose);
         Numbers = new(job.Unit, shop, setup);
         StockBox = Boxed(job.Stock.Least, new(job.Stock.Least.X + job.Stock.Used.X, job.Stock.Least.Y + job.Stock.Used.Y, job.Stock.Least.Z + job.Stock.Used.Z));
         PartBox = Boxed(new(part.Box.Left, part.Box.Low, part.Low), new(part.Box.Right, part.Box.High, part.High));
@@ -47,7 +50,10 @@ internal sealed class HoldingScene
     public SheetNumbers Numbers { get; }
 
     /// <summary>How the part lies.</summary>
-    public PartPose Pose { get; }
+    public Pose Pose { get; }
+
+    /// <summary>Whether the part's Z stands upright here: 1 as drawn, -1 upside down, 0 leaning or on its side.</summary>
+    public int Upright { get; }
 
     /// <summary>The bare stock's box in the holding at theta 0.</summary>
     public (Box2 Plan, double Low, double High) StockBox { get; }
@@ -77,19 +83,24 @@ internal sealed class HoldingScene
     /// <param name="box">Theta 0.</param>
     /// <param name="theta">Degrees.</param>
     /// <returns>The box round it.</returns>
-    public Box2 AtTheta(Box2 box, double theta) => Box2.Around(new Point2[] { new(box.Left, box.Low), new(box.Right, box.Low), new(box.Right, box.High), new(box.Left, box.High) }.Select(p => PartPose.Turned(Setup.Rotary, p, theta)));
+    public Box2 AtTheta(Box2 box, double theta) => Box2.Around(new Point2[] { new(box.Left, box.Low), new(box.Right, box.Low), new(box.Right, box.High), new(box.Left, box.High) }.Select(p => InPlan(Turning(theta), p)));
 
     /// <summary>Runs of points as they lie at theta.</summary>
     /// <param name="runs">Theta 0.</param>
     /// <param name="theta">Degrees.</param>
     /// <returns>Turned.</returns>
     public IReadOnlyList<IReadOnlyList<Point2>> AtTheta(IReadOnlyList<IReadOnlyList<Point2>> runs, double theta) =>
-        [.. runs.Select(r => (IReadOnlyList<Point2>)[.. r.Select(p => PartPose.Turned(Setup.Rotary, p, theta))])];
+        Through(Turning(theta), runs);
+
+    /// <summary>Whether a pose keeps the part's Z upright.</summary>
+    /// <param name="pose">The pose.</param>
+    /// <returns>1 as drawn, -1 upside down, 0 leaning or on its side.</returns>
+    public static int Standing(Pose pose) => pose.ApplyDirection(Vector3.UnitZ).Z is var up && Math.Abs(Math.Abs(up) - 1) < 1e-9 ? Math.Sign(up) : 0;
 
     private Func<Point2, double?> Turned(Func<Point2, double?> top, double theta)
     {
-        var (rotary, back) = (Setup.Rotary, -theta % 360);
-        return rotary is null || rotary.Lies || back == 0 ? top : p => top(PartPose.Turned(rotary, p, back));
+        var back = Turning(-theta);
+        return back.Equals(Pose.Identity) ? top : p => top(InPlan(back, p));
     }
 
     private double? Bare(Point2 p) => StockBox.Plan.Holds(p.X, p.Y) ? StockBox.High : null;
@@ -99,7 +110,7 @@ internal sealed class HoldingScene
         var corners = new List<Point3>();
         for (var n = 0; n < 8; n++)
         {
-            corners.Add(Pose.ToHolding(new((n & 1) == 0 ? least.X : most.X, (n & 2) == 0 ? least.Y : most.Y, (n & 4) == 0 ? least.Z : most.Z)));
+            corners.Add(Pose.Apply(new((n & 1) == 0 ? least.X : most.X, (n & 2) == 0 ? least.Y : most.Y, (n & 4) == 0 ? least.Z : most.Z)));
         }
 
         return (Box2.Around(corners.Select(c => new Point2(c.X, c.Y))), corners.Min(c => c.Z), corners.Max(c => c.Z));
@@ -107,53 +118,29 @@ internal sealed class HoldingScene
 
     private (IReadOnlyList<IReadOnlyList<Point2>> Seen, IReadOnlyList<IReadOnlyList<Point2>> Hidden) Edges()
     {
-        if (Pose.Upright == 0)
+        if (Upright == 0)
         {
+            var part = new Placed(Part.Solid, Pose);
             var box = PartBox.Plan.Grown(0.6);
-            var map = new HeightMap(box, 70, Math.Clamp((int)(70 * box.Tall / box.Wide), 16, 110), LeaningTop);
+            var map = new HeightMap(box, 70, Math.Clamp((int)(70 * box.Tall / box.Wide), 16, 110), p => LeaningTop(part, p));
             return ([.. map.Levels().SelectMany(l => map.Above(double.IsNegativeInfinity(l.Divide) ? -1e9 : l.Divide)).Select(l => (IReadOnlyList<Point2>)[.. l, l[0]])], []);
         }
 
-        var edges = PartEdges.Look(Part, fromBelow: Pose.Upright < 0);
-        return ([.. edges.Seen.Select(InPlan)], [.. edges.Hidden.Select(InPlan)]);
+        var edges = PartEdges.Look(Part, fromBelow: Upright < 0);
+        return (Through(Pose, edges.Seen), Through(Pose, edges.Hidden));
     }
 
-    private IReadOnlyList<Point2> InPlan(IReadOnlyList<Point2> run) => [.. run.Select(p =>
+    private static IReadOnlyList<IReadOnlyList<Point2>> Through(Pose pose, IReadOnlyList<IReadOnlyList<Point2>> runs) => [.. runs.Select(r => (IReadOnlyList<Point2>)[.. r.Select(p => InPlan(pose, p))])];
+
+    // How the work is turned in pictures: an indexer's work is drawn as it lies at nought.
+    private Pose Turning(double theta) => Setup.Rotary is null or { Lies: true } || theta % 360 == 0 ? Pose.Identity : Poses.Turn(Setup, theta % 360);
+
+    private static Point2 InPlan(Pose pose, Point2 p)
     {
-        var h = Pose.ToHolding(new(p.X, p.Y, 0));
-        return new Point2(h.X, h.Y);
-    })];
-
-    // The part's top where it lies on its side or leans: stepped down, then halved.
-    private double? LeaningTop(Point2 p)
-    {
-        const int Steps = 80;
-        var (low, high) = (PartBox.Low, PartBox.High);
-        var outside = high + 1e-6;
-        for (var n = 0; n < Steps; n++)
-        {
-            var z = high - ((high - low) * (n + 0.5) / Steps);
-            if (!Inside(p, z))
-            {
-                outside = z;
-                continue;
-            }
-
-            for (var k = 0; k < 10; k++)
-            {
-                var middle = (outside + z) / 2;
-                (outside, z) = Inside(p, middle) ? (outside, middle) : (middle, z);
-            }
-
-            return z;
-        }
-
-        return null;
+        var at = pose.Apply(p.At(0));
+        return new(at.X, at.Y);
     }
 
-    private bool Inside(Point2 p, double z)
-    {
-        var at = Pose.ToPart(new(p.X, p.Y, z));
-        return Part.At(at.X, at.Y).Any(s => at.Z > s.Low && at.Z < s.High);
-    }
+    // The part's top where it lies on its side or leans.
+    private static double? LeaningTop(ISolid part, Point2 p) => part.Sound(Line3.AlongZ(p.X, p.Y)) is { Count: > 0 } metal ? metal[^1].To : null;
 }

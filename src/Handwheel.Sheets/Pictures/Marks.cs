@@ -98,7 +98,7 @@ internal static class Marks
     {
         var radians = Math.PI / 180;
         var back = Math.Sign(sweep) * Math.Min(Math.Abs(sweep), length / radius / radians * 0.8);
-        var points = FeatureLoops.Arc(default, radius, from * radians, (sweep - back) * radians).Select(p => new Point2(centre.X + p.X, centre.Y - p.Y)).ToArray();
+        var points = OutlinePoints.Arc(default, radius, from * radians, (sweep - back) * radians).Select(p => new Point2(centre.X + p.X, centre.Y - p.Y)).ToArray();
         svg.Path(Svg.Data(points, close: false), line);
         var end = (from + sweep) * radians;
         var tipX = centre.X + (radius * Math.Cos(end));

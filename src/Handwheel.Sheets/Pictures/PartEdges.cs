@@ -42,7 +42,7 @@ internal sealed record PartEdges(IReadOnlyList<IReadOnlyList<Point2>> Seen, IRea
     {
         var seen = new List<IReadOnlyList<Point2>>();
         var hidden = new List<IReadOnlyList<Point2>>();
-        foreach (var (feature, loops) in part.Features.Where(f => string.Equals(f.Feature.Name, name, StringComparison.Ordinal)))
+        foreach (var (feature, loops) in part.Features.Where(f => string.Equals(f.Drawn.Feature.Name, name, StringComparison.Ordinal)))
         {
             foreach (var run in Runs(feature, loops))
             {
@@ -53,15 +53,16 @@ internal sealed record PartEdges(IReadOnlyList<IReadOnlyList<Point2>> Seen, IRea
         return seen.Count > 0 ? seen.SelectMany(r => r) : hidden.SelectMany(r => r);
     }
 
-    private static IEnumerable<IReadOnlyList<Point2>> Runs(Feature feature, IReadOnlyList<IReadOnlyList<Point2>> loops)
+    private static IEnumerable<IReadOnlyList<Point2>> Runs(DrawnFeature drawn, IReadOnlyList<IReadOnlyList<Point2>> loops)
     {
+        var feature = drawn.Feature;
         if (feature.View == View.Top)
         {
             return loops.Select(l => (IReadOnlyList<Point2>)[.. Fine([.. l, l[0]])]);
         }
 
         var runs = new List<IReadOnlyList<Point2>>();
-        var (from, to) = (feature.From.Middle, feature.To.Middle);
+        var (from, to) = (drawn.From, drawn.To);
         foreach (var loop in loops)
         {
             var box = Box2.Around(loop);
@@ -141,11 +142,11 @@ internal sealed record PartEdges(IReadOnlyList<IReadOnlyList<Point2>> Seen, IRea
         var (mx, my) = ((a.X + b.X) / 2, (a.Y + b.Y) / 2);
         var left = part.At(mx - (dy / length * Beside), my + (dx / length * Beside));
         var right = part.At(mx + (dy / length * Beside), my - (dx / length * Beside));
-        if (left.Count == 0 != (right.Count == 0) || (left.Count > 0 && Math.Abs(fromBelow ? left[0].Low - right[0].Low : left[^1].High - right[^1].High) > 0.03))
+        if (left.Count == 0 != (right.Count == 0) || (left.Count > 0 && Math.Abs(fromBelow ? left[0].From - right[0].From : left[^1].To - right[^1].To) > 0.03))
         {
             return 2;
         }
 
-        return left.Count != right.Count || left.Zip(right).Any(p => Math.Abs(p.First.Low - p.Second.Low) > 0.03 || Math.Abs(p.First.High - p.Second.High) > 0.03) ? 1 : 0;
+        return left.Count != right.Count || left.Zip(right).Any(p => Math.Abs(p.First.From - p.Second.From) > 0.03 || Math.Abs(p.First.To - p.Second.To) > 0.03) ? 1 : 0;
     }
 }

@@ -1,5 +1,6 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Sheets.Pictures;
 
@@ -33,5 +34,5 @@ internal static class SectionLoops
             .Select(l => (IReadOnlyList<Point3>)[.. l.Select(p => new Point3(p.X, y, p.Y))])];
     }
 
-    private static bool Holds(IReadOnlyList<Span> metal, double z) => metal.Any(s => z > s.Low && z < s.High);
+    private static bool Holds(Spans metal, double z) => metal.Any(s => z > s.From && z < s.To);
 }
