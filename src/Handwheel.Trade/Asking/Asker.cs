@@ -23,6 +23,11 @@ public static class Asker
         }
 
         var respelled = Respell(question);
+        if (NotCarried(question) is { } absent)
+        {
+            return Refuse(question, absent, [], Spread());
+        }
+
         var topic = Choose(question);
         if (topic is null)
         {
@@ -51,6 +56,19 @@ public static class Asker
         {
             return Refuse(question, missing.Message, missing.Nearest, topic.Examples) with { Topic = topic.Name };
         }
+    }
+
+    // What is known to be asked for and is not carried: said so, rather than answered with something else.
+    private static string? NotCarried(Question question)
+    {
+        string[] threads = ["whitworth", "bsw", "bsf", "bsp", "bspt", "bspp", "npt", "ba", "0ba", "2ba", "4ba", "6ba"];
+        if (!question.HasIn("wires", "wire") && question.HasIn(threads))
+        {
+            return "Whitworth, BA and pipe threads are not carried here (over wires, 55 degrees, is)";
+        }
+
+        return question.Tokens.Any(t => !t.IsNumber && (t.Low.StartsWith("hsk", StringComparison.Ordinal) || t.Low is "er" or "er11" or "er16" or "er20" or "er25" or "er32" or "er40" or "5c"))
+            ? "HSK, ER and 5C are not carried here" : null;
     }
 
     private static Topic? Choose(Question question)

@@ -43,7 +43,7 @@ internal static class Steels
         new()
         {
             Name = "medium-carbon steel",
-            AlsoCalled = ["1045", "c45", "ck45", "1040", "en8", "080m40", "1035", "c35", "1050", "medium carbon steel", ""],
+            AlsoCalled = ["1045", "c45", "ck45", "1040", "en8", "080m40", "1035", "c35", "1050", "medium carbon steel"],
             Group = "medium-carbon steel",
             Density = 7850, ModulusGPa = 206, TensileMPa = 650, YieldMPa = 400, Kc11 = 2220, Mc = 0.14,
             Poisson = 0.29, Expansion = 11.5, ShearShare = 0.75,

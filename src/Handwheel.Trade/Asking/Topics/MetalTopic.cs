@@ -62,7 +62,7 @@ internal static class MetalTopic
     {
         (string[] Asked, string[] Said)[] hazards =
         [
-            (["poison", "poisonous", "toxic", "poisons"], ["Poison", "lead:", "lung", "harm", "poisonous"]), (["fire", "burn", "burns", "burning", "flammable", "ignite"], ["burn"]),
+            (["poison", "poisonous", "toxic", "poisons"], ["Poison", "lead:", "lung disease", "hurts the lungs", "harm", "poisonous"]), (["fire", "burn", "burns", "burning", "flammable", "ignite"], ["dust burn"]),
             (["grab", "grabs", "grabby"], ["Grab", "grab"]), (["harden", "hardens", "hardening", "workharden"], ["Hardens"]), (["dust", "lungs"], ["ust and fume", "Dust"]),
         ];
         foreach (var (asked, said) in hazards)
