@@ -55,6 +55,20 @@ public sealed class PlainWordsTests
         }
     }
 
+    // Acme, trapezoidal and 55 degree threads named by their size: the pitch diameter is worked out from it (1/4 BSW 0.2180, 1/2-10 Acme 0.4500, Tr 20 x 4 18).
+    [Theory]
+    [InlineData("wires whitworth 1/4 20 tpi", 0.2180 * 25.4)]
+    [InlineData("wires acme 1/2-10", 0.45 * 25.4)]
+    [InlineData("wires Tr20x4", 18)]
+    public void A_size_is_no_pitch_diameter(string question, double pitchDiameterMm) =>
+        Assert.Equal(pitchDiameterMm, Asker.Ask(question.Split(' ')).Answers.Single(a => a.Name == "pitch diameter (basic)").Metric!.Value.Value, 1e-3);
+
+    [Theory]
+    [InlineData("thread 1/4 BSP")]
+    [InlineData("ER32")]
+    [InlineData("HSK63")]
+    public void What_is_not_carried_is_said(string question) => Assert.Contains("not carried", Asker.Ask(question.Split(' ')).Refusal!.What, StringComparison.Ordinal);
+
     // A depth of 1/8 in at 0.010 in a turn is 3.175 mm x 0.254 mm: about 2 kN in mild steel.
     [Fact]
     public void A_number_before_its_label_is_not_taken_by_the_label_before()

@@ -44,7 +44,16 @@ internal static partial class FlankedThreadTopic
             .Note("Basic sizes; limits of these threads are not carried.");
     }
 
-    private static (double Major, double Pitch, bool Metric) Take(Question q)
+    /// <summary>Whether a thread is written with its dash, as in 1/2-10, or as Tr20x4.</summary>
+    /// <param name="q">Question.</param>
+    /// <returns>True where one is.</returns>
+    internal static bool Written(Question q) => q.Tokens.Any(t => !t.IsNumber && !t.Used && (DashShape().IsMatch(t.Raw) || TrShape().Match(t.Raw).Groups["d"].Success));
+
+    /// <summary>Takes the sizes.</summary>
+    /// <param name="q">Question.</param>
+    /// <returns>Major diameter and pitch, in mm or inches.</returns>
+    /// <exception cref="UnansweredException">Something needed is missing.</exception>
+    internal static (double Major, double Pitch, bool Metric) Take(Question q)
     {
         foreach (var token in q.Tokens.Where(t => !t.IsNumber))
         {

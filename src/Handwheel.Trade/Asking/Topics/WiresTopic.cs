@@ -16,6 +16,7 @@ internal static class WiresTopic
         var thread = angle == 60 ? ThreadFinder.Take(q) : null;
         var className = thread is null ? null : ThreadFinder.TakeClass(q, thread);
         double pitch, pitchDiameter, major = double.NaN;
+        var how = string.Empty;
         if (thread is not null)
         {
             q.Inch = thread.Unified is not null;
@@ -23,7 +24,7 @@ internal static class WiresTopic
         }
         else
         {
-            (pitch, pitchDiameter) = Other(q);
+            (pitch, pitchDiameter, how) = Flanked(q, angle);
         }
 
         var best = ThreadWires.Best(pitch, angle);
@@ -43,7 +44,7 @@ internal static class WiresTopic
         var wire = given ?? best;
         Rests(r, wire, pitch, angle);
 
-        r.Add("pitch diameter (basic)", pitchDiameter, "mm", ThreadWires.Basis, thread is null ? "as given" : $"D - 0.649519 P = {r.L(pitchDiameter)}");
+        r.Add("pitch diameter (basic)", pitchDiameter, "mm", ThreadWires.Basis, thread is null ? how : $"D - 0.649519 P = {r.L(pitchDiameter)}");
         Over(r, "over wires", pitchDiameter, pitch, wire, angle);
         if (angle == 60 && !double.IsNaN(major))
         {
@@ -55,7 +56,25 @@ internal static class WiresTopic
     }
 
     private static double AngleOf(Question q) =>
-        q.Has("acme") ? 29 : q.Has("trapezoidal", "tr", "trapezium") ? 30 : q.Has("whitworth", "bsw", "bsf", "bsp") ? 55 : q.Angle() ?? 60;
+        q.Has("acme") ? 29 : q.Has("trapezoidal", "tr", "trapezium") || FlankedThreadTopic.Named(q) ? 30 : q.Has("whitworth", "bsw", "bsf", "bsp") ? 55 : q.Angle() ?? 60;
+
+    // Acme, trapezoidal and 55 degree threads by name have their major diameter; a decimal size is the pitch diameter.
+    private static (double Pitch, double PitchDiameter, string How) Flanked(Question q, double angle)
+    {
+        var share = angle == 55 ? 0.640327 : 0.5;
+        var how = $"D - {N(share, 6)} P";
+        if (angle is 29 or 30 or 55 && FlankedThreadTopic.Written(q))
+        {
+            var (size, step, metric) = FlankedThreadTopic.Take(q);
+            q.Inch = !metric;
+            var unit = metric ? 1 : 25.4;
+            return (step * unit, (size - (share * step)) * unit, how);
+        }
+
+        var named = angle is 29 or 30 or 55 && q.Tokens.Any(t => t.IsFraction && !t.Used);
+        var (pitch, diameter) = Other(q);
+        return named ? (pitch, diameter - (share * pitch), how) : (pitch, diameter, "as given: a decimal size is taken as the pitch diameter");
+    }
 
     private static (double Pitch, double PitchDiameter) Other(Question q)
     {
