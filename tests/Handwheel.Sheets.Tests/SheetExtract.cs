@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -17,17 +16,6 @@ internal static partial class SheetExtract
         text = WebUtility.HtmlDecode(text);
         var lines = text.Split('\n').Select(l => Blank().Replace(l, " ").Trim()).Where(l => l.Length > 0);
         return new StringBuilder().AppendJoin('\n', lines).Append('\n').ToString();
-    }
-
-    public static string Snapshot(string name)
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Handwheel.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder!.FullName, "tests", "Handwheel.Sheets.Tests", "Snapshots", string.Create(CultureInfo.InvariantCulture, $"{name}.txt"));
     }
 
     [GeneratedRegex("<style>.*?</style>", RegexOptions.Singleline, 2000)]
