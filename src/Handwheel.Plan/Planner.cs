@@ -88,7 +88,7 @@ public sealed class Planner
         }
 
         var (plan, setup, how) = new HoldingSetter(job, shop, drawing, figures).Set(holding, metal);
-        var machine = new Machine(shop, new(metal, setup), numbers);
+        var machine = new Machine(shop, new(metal, setup), numbers, figures);
         var bench = new Bench(job, shop, holding, plan, machine, drawing);
         var planner = new StepPlanner(bench);
         var dry = Dry(holding, plan, machine);

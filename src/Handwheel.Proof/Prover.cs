@@ -1,4 +1,3 @@
-using System.Globalization;
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
@@ -9,6 +8,7 @@ using Handwheel.Proof.Following;
 using Handwheel.Proof.Loads;
 using Handwheel.Proof.Nets;
 using Handwheel.Proof.Questions;
+using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Grids;
 
@@ -84,6 +84,7 @@ public static class Prover
             .. known.Graded(release.Findings),
             .. known.Graded(leftover),
             .. Zero.Ask(subject, gouging),
+            .. Zero.Turned(subject),
             .. Travel.Ask(subject),
             .. Strike.Ask(subject),
             .. Plunge.Ask(subject),
@@ -107,7 +108,7 @@ public static class Prover
             Sizes = sizes,
             Designs = designs,
             Release = release.Result,
-            Guarantee = Guarantee(spacing),
+            Guarantee = Guarantee(spacing, subject.Unit),
             Stocks = [.. trace.Steps.Select(s => Stocks.Of(s))],
         };
     }
@@ -136,7 +137,6 @@ public static class Prover
             .Select(p => p.Finding)];
     }
 
-    private static string Guarantee(double spacing) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"Looked at on three sets of rays {spacing:F3} mm apart, every interval exact: what is lost or left is found wherever its shadow along an axis holds a disc of {Math.Sqrt(2) * spacing:F3} mm, however thin; depths are refined off the rays.");
+    private static string Guarantee(double spacing, LengthUnit unit) =>
+        $"Looked at on three sets of rays {unit.Told(spacing)} apart, every interval exact: what is lost or left is found wherever its shadow along an axis holds a disc of {unit.Told(Math.Sqrt(2) * spacing)}, however thin; depths are refined off the rays.";
 }

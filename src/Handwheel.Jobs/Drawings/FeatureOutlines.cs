@@ -54,8 +54,8 @@ internal sealed class FeatureOutlines(Drawing drawing, PartVariant variant)
         var sense = Sense(feature);
         var room = variant == PartVariant.Nominal ? 0 : 2 * sense * bands.Place(feature).Radius;
         return (
-            Math.Max(0, Value(shape.AcrossLow.Width > 0 ? shape.AcrossLow : bands.Dimension(feature, SizeKind.Across, shape.AcrossLow, "bottom"), sense) + room),
-            Math.Max(0, Value(shape.AcrossHigh.Width > 0 ? shape.AcrossHigh : bands.Dimension(feature, SizeKind.Across, shape.AcrossHigh, "top"), sense) + room));
+            Math.Max(0, Value(ConeEnd(feature, shape.AcrossLow, "bottom"), sense) + room),
+            Math.Max(0, Value(ConeEnd(feature, shape.AcrossHigh, "top"), sense) + room));
     }
 
     // A chamfer's leg: the general limits take it larger in least metal, smaller in most.
@@ -81,6 +81,10 @@ internal sealed class FeatureOutlines(Drawing drawing, PartVariant variant)
         var room = Sense(feature) * Math.Abs(slope) * Math.Max(Math.Abs(from - a), Math.Abs(to - b));
         return (Math.Max(0, low + (slope * (from - a)) + room), Math.Max(0, high + (slope * (to - b)) + room));
     }
+
+    // Limits of one end of a cone; what was drawn as a point stays one.
+    private Quantities.Limits ConeEnd(Feature feature, Quantities.Limits own, string face) =>
+        own.Width > 0 || own.Nominal <= 0 ? own : bands.Dimension(feature, SizeKind.Across, own, face);
 
     // Lower and upper end along the view's axis.
     internal (double From, double To) Ends(Feature feature)

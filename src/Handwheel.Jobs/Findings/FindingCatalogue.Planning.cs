@@ -13,4 +13,13 @@ public static partial class FindingCatalogue
         ArgumentNullException.ThrowIfNull(place);
         return place.Says(Grade.Halt, "cannot-plan", why + ".", mend, Practice);
     }
+
+    /// <summary>A typed move is meant to cut and meets no metal.</summary>
+    /// <param name="place">The step.</param>
+    /// <returns>A note <c>cuts-nothing</c>.</returns>
+    public static Finding CutsNothing(FindingPlace place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return place.Says(Grade.Note, "cuts-nothing", "This move is meant to cut and meets no metal.", "Check its readings and their signs; a move through the air is written 'move'.", Practice);
+    }
 }

@@ -34,6 +34,30 @@ public static partial class FindingCatalogue
             $"Touch off {axis} in this holding with this cutter before the move.",
             "every reading rests on a touch-off of this holding, and for z of this cutter");
 
+    /// <summary>A zero is to be found on what is not cut yet; the sheet brings its drawn place there by the stock&#39;s sides instead.</summary>
+    /// <param name="place">The step.</param>
+    /// <param name="feature">What is not cut yet.</param>
+    /// <param name="with">What was to find it: <c>indicator</c>.</param>
+    /// <returns>A caution <c>zero</c>.</returns>
+    public static Finding NotCutYet(FindingPlace place, string feature, string with) =>
+        place.Says(
+            Grade.Caution,
+            "zero",
+            $"The {feature} is not cut yet: no {with} finds it. The sheet brings its place over the rotary's centre by the sides of the stock, and it lies as true as those are.",
+            "Nothing to mend where the stock's sides are square and measured; else true them first, or cut something that stands there (a spot, a hole) and find that.",
+            Practice);
+
+    /// <summary>Turned work is cut and nothing in its holding found the rotary&#39;s centre.</summary>
+    /// <param name="place">The first such move.</param>
+    /// <returns>A halt <c>zero</c>.</returns>
+    public static Finding CentreUnfound(FindingPlace place) =>
+        place.Says(
+            Grade.Halt,
+            "zero",
+            "The work is turned here and the rotary's centre was not found in this holding: where its axis stands on X and Y is not known, so every cut after a turn lands somewhere else.",
+            "Write 'zero x, y on rotary centre' at the start of the holding, instead of the zeros on sides or jaw: spindle over the rotary's centre by indicator, X and Y set to 0 there, then the work is set in from that zero. Or bring a hole or boss over the centre: 'zero x, y at hub on rotary centre'.",
+            "a turned reading rests on the rotary's axis, and that has to be found");
+
     /// <summary>A touch-off puts the readout off the truth.</summary>
     /// <param name="place">The touch-off&#39;s step.</param>
     /// <param name="axis">The axis.</param>

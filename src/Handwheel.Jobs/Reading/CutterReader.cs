@@ -1,5 +1,6 @@
 using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Shops;
+using Handwheel.Quantities;
 
 namespace Handwheel.Jobs.Reading;
 
@@ -117,16 +118,16 @@ internal sealed class CutterReader(ShopNumbers numbers)
     }
 
     // What was not written and follows from what was; what cannot be is a finding.
-    private static Cutter? Complete(Cursor c, Cutter k)
+    private Cutter? Complete(Cursor c, Cutter k)
     {
         if (Math.Abs(k.TrueAcross - k.Across) > Math.Max(0.3, k.Across * 0.05))
         {
-            c.Report(FindingCatalogue.Contradiction(c.Statement.Where, FormattableString.Invariant($"{k.Name} is called {k.Across:0.####} mm and truly measures {k.TrueAcross:0.####} mm."), "Measure it again, or give it the diameter it has."));
+            c.Report(FindingCatalogue.Contradiction(c.Statement.Where, $"{k.Name} is called {numbers.Unit.Said(k.Across)} and truly measures {numbers.Unit.Said(k.TrueAcross)}.", "Measure it again, or give it the diameter it has."));
         }
 
         if (k.Across > MostAcross)
         {
-            c.Fail(FindingCatalogue.AbsurdNumber(c.Statement.Where, k.Name, FormattableString.Invariant($"no cutter of a hand-cranked mill is {k.Across:0.###} mm across"), "Write the diameter it has, with its unit."));
+            c.Fail(FindingCatalogue.AbsurdNumber(c.Statement.Where, k.Name, $"no cutter of a hand-cranked mill is {numbers.Unit.Said(k.Across)} across", "Write the diameter it has, with its unit."));
             return null;
         }
 

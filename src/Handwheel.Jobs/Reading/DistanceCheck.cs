@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Findings;
+using Handwheel.Quantities;
 
 namespace Handwheel.Jobs.Reading;
 
@@ -58,7 +59,7 @@ internal sealed class DistanceCheck(FindingBag bag, DrawingWorker worker)
 
         bag.Add(FindingCatalogue.Contradiction(
             size.Value.Where,
-            FormattableString.Invariant($"The size says {size.Name} {size.Value.Text}; they are drawn {drawn:0.####} mm apart."),
+            $"The size says {size.Name} {size.Value.Text}; they are drawn {worker.Unit.Said(drawn)} apart.",
             "Write the same value in both."));
         return limits;
     }

@@ -20,9 +20,13 @@ internal sealed class DrawingWorker
     public DrawingWorker(LengthUnit unit, FindingBag bag)
     {
         this.bag = bag;
+        Unit = unit;
         Evaluator = new Evaluator(unit, bag, AimedIn);
         limits = new LimitsWorker(Evaluator, bag);
     }
+
+    /// <summary>The job's unit, in which lengths are told.</summary>
+    public LengthUnit Unit { get; }
 
     /// <summary>Works sums out with this drawing&#39;s measures.</summary>
     public Evaluator Evaluator { get; }
@@ -194,7 +198,7 @@ internal sealed class DrawingWorker
 
         bag.Add(FindingCatalogue.Contradiction(
             size.Value.Where,
-            FormattableString.Invariant($"The size says {size.Name} {size.Value.Text}; its feature is drawn {drawn.ToDouble():0.####} mm (line {size.Feature.Where.Line})."),
+            FormattableString.Invariant($"The size says {size.Name} {size.Value.Text}; its feature is drawn {Unit.Said(drawn.ToDouble())} (line {size.Feature.Where.Line})."),
             "Write the same value in both."));
         return worked;
     }

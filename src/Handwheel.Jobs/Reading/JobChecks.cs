@@ -4,6 +4,7 @@ using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
 using Handwheel.Jobs.Stocks;
+using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Jobs.Reading;
@@ -27,6 +28,7 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
             foreach (var step in stage.Steps)
             {
                 CutterOf(step);
+                TapFits(job, step);
             }
         }
     }
@@ -49,12 +51,12 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
         {
             if (under > Closed)
             {
-                bag.Add(FindingCatalogue.SmallStock(s.Where, FormattableString.Invariant($"The part stands {under:0.###} mm out of its stock towards {axis} minus."), under));
+                bag.Add(FindingCatalogue.SmallStock(s.Where, $"The part stands {job.Unit.Said(under)} out of its stock towards {axis} minus.", under));
             }
 
             if (over > Closed)
             {
-                bag.Add(FindingCatalogue.SmallStock(s.Where, FormattableString.Invariant($"The part stands {over:0.###} mm out of its stock towards {axis} plus."), over));
+                bag.Add(FindingCatalogue.SmallStock(s.Where, $"The part stands {job.Unit.Said(over)} out of its stock towards {axis} plus.", over));
             }
         }
     }
@@ -78,7 +80,7 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
         var over = Extents.Radius(job.Drawing.Features, view, axis) - (across / 2);
         if (over > Closed)
         {
-            bag.Add(FindingCatalogue.SmallStock(s.Where, FormattableString.Invariant($"The part stands {over:0.###} mm out of its round bar sideways."), over));
+            bag.Add(FindingCatalogue.SmallStock(s.Where, $"The part stands {job.Unit.Said(over)} out of its round bar sideways.", over));
         }
     }
 
@@ -91,37 +93,38 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
 
         if (holding.Parallels is { } high && !shop.Parallels.Any(p => Math.Abs(p - high.Value) < Closed) && shop.Parallels.Count > 0)
         {
-            bag.Add(FindingCatalogue.NotThere(high.Where, FormattableString.Invariant($"The shop has no parallels {high.Text}."), "It has: " + string.Join(", ", shop.Parallels.Select(p => FormattableString.Invariant($"{p:0.###} mm"))) + "."));
+            bag.Add(FindingCatalogue.NotThere(high.Where, $"The shop has no parallels {high.Text}.", "It has: " + string.Join(", ", shop.Parallels.Select(p => job.Unit.Said(p))) + "."));
         }
 
         if (holding.Up == FaceUp.Top && holding.TiltX == 0 && holding.TiltY == 0 && job.Stock.Form == StockForm.Bar)
         {
-            Upright(job.Stock, holding, holder);
+            Upright(job, holding, holder);
         }
     }
 
     // With the top up, parallels and jaws both say how high the jaws stand: they must agree.
-    private void Upright(Stock stock, Holding holding, Holder holder)
+    private void Upright(Job job, Holding holding, Holder holder)
     {
+        var (stock, u) = (job.Stock, job.Unit);
         var on = holding.Parallels?.Value ?? 0;
         var jaws = stock.Least.Z - on + holder.JawsDeep;
         if (holding.JawsAt is { } at && Math.Abs(at.Value - jaws) > 0.01)
         {
             bag.Add(FindingCatalogue.Jaws(
                 at.Where,
-                FormattableString.Invariant($"On parallels {on:0.###} the jaws of '{holder.Name}', {holder.JawsDeep:0.###} deep, come to z {jaws:0.###}, not {at.Text}: the stock's underside is at z {stock.Least.Z:0.###}."),
+                $"On parallels {u.Said(on)} the jaws of '{holder.Name}', {u.Said(holder.JawsDeep)} deep, come to z {u.Said(jaws)}, not {at.Text}: the stock's underside is at z {u.Said(stock.Least.Z)}.",
                 "Correct the parallels or the jaws; or leave 'jaws at' out, and it is worked out."));
         }
 
         if (holder.JawsDeep - on < Closed && holding.Parallels is { } parallels)
         {
-            bag.Add(FindingCatalogue.Jaws(parallels.Where, FormattableString.Invariant($"Parallels {on:0.###} high stand over the jaws, {holder.JawsDeep:0.###} deep: they hold nothing."), "Take lower parallels."));
+            bag.Add(FindingCatalogue.Jaws(parallels.Where, $"Parallels {u.Said(on)} high stand over the jaws, {u.Said(holder.JawsDeep)} deep: they hold nothing.", "Take lower parallels."));
         }
 
         var across = holding.JawsAlongY ? stock.Used.X : stock.Used.Y;
         if (Math.Abs(holding.Turn) < Closed && across > holder.Open + Closed)
         {
-            bag.Add(FindingCatalogue.Jaws(holding.Where, FormattableString.Invariant($"The stock is {across:0.###} mm across the jaws, and '{holder.Name}' opens {holder.Open:0.###}."), "Take a larger vise, or turn the work."));
+            bag.Add(FindingCatalogue.Jaws(holding.Where, $"The stock is {u.Said(across)} across the jaws, and '{holder.Name}' opens {u.Said(holder.Open)}.", "Take a larger vise, or turn the work."));
         }
     }
 
@@ -141,6 +144,39 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
         if (CutterUse.Of(step) is var (verb, kinds, takes) && !kinds.Contains(cutter.Kind))
         {
             bag.Add(FindingCatalogue.WrongCutter(where, $"{name} ({CutterWords.Said(cutter.Kind)})", verb, takes));
+        }
+    }
+
+    // A tap is of the thread that is drawn, and a hole is smaller than its tap and no smaller than the thread's core.
+    private void TapFits(Job job, Step step)
+    {
+        if (step is not HoleStep { Work: HoleWork.Tap, Cutter: { } name } tapping || shop is null || !shop.Cutters.TryGetValue(name, out var tap) || tap.Kind != CutterKind.Tap)
+        {
+            return;
+        }
+
+        foreach (var feature in job.Drawing.Features.Where(f => tapping.Features.Contains(f.Name, StringComparer.Ordinal)))
+        {
+            TapFits(job.Unit, tapping, tap, feature);
+        }
+    }
+
+    private void TapFits(LengthUnit u, HoleStep tapping, Cutter tap, Feature feature)
+    {
+        var where = tapping.CutterWhere ?? tapping.Where;
+        var said = $"{tap.Name} ({u.Said(tap.Across)} across{(tap.Pitch > 0 ? $", pitch {u.Said(tap.Pitch)}" : string.Empty)})";
+        if (feature.Thread is { } thread && TapSizes.Of(thread) is var (major, pitch))
+        {
+            if (Math.Abs(major - tap.Across) > 0.01 || (tap.Pitch > 0 && Math.Abs(pitch - tap.Pitch) > 0.005))
+            {
+                bag.Add(FindingCatalogue.Contradiction(where, $"{said} does not cut the thread of '{feature.Name}', {thread}: that is {u.Said(major)} across, pitch {u.Said(pitch)}.", $"Take a tap {thread}, or write the thread it cuts into the drawing."));
+                return;
+            }
+        }
+
+        if (feature.Shape is RoundShape { Across.Middle: var hole } && (hole >= tap.Across || hole < tap.Across - (2 * Math.Max(tap.Pitch, 0.15 * tap.Across))))
+        {
+            bag.Add(FindingCatalogue.Contradiction(where, $"{said} does not fit the hole '{feature.Name}' of {u.Said(hole)}.", "Drill the thread's tapping size ('handwheel ask tap drill M6' tells it), or take the tap that fits."));
         }
     }
 }

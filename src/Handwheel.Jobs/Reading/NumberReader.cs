@@ -1,4 +1,6 @@
+using System.Globalization;
 using Handwheel.Jobs.Findings;
+using Handwheel.Trade.Drills;
 using Handwheel.Trade.Fits;
 
 namespace Handwheel.Jobs.Reading;
@@ -6,12 +8,13 @@ namespace Handwheel.Jobs.Reading;
 // Reads typed numbers: decimals, fractions, mixed numbers, units, sums in parentheses, limits. Nothing is worked out here.
 internal sealed class NumberReader(FeatureNames names)
 {
-    private const string NumberMend = "Write a number (12.5, .094, 3/32, 1 1/2), with or without a unit, or a sum in parentheses.";
+    private const string NumberMend = "Write a number (12.5, .094, 3/32, 1 1/2, a drill's #21), with or without a unit, or a sum in parentheses.";
 
     public bool Sees(Cursor c) => c.Peek() switch
     {
         { Kind: TokenKind.Number or TokenKind.Comma or TokenKind.Broken } => true,
         { Text: "(" } => true,
+        { Kind: TokenKind.Word, Text: ['#', ..] } => true,
         { Text: "+" or "-" } => c.Peek(1) is { Kind: TokenKind.Number or TokenKind.Comma or TokenKind.Broken } or { Text: "(" },
         _ => false,
     };
@@ -183,6 +186,11 @@ internal sealed class NumberReader(FeatureNames names)
     private (Expression Sum, string? Unit)? Literal(Cursor c, string expected, bool fraction)
     {
         var start = c.At;
+        if (Drill(c, expected) is { } drill)
+        {
+            return (new Expression.Literal(c.Statement.SpanOf(start, c.At - 1), Units.Apply(Exact.FromDecimal(drill.DiameterIn.ToString("0.0000", CultureInfo.InvariantCulture)), "in")), "in");
+        }
+
         if (Plain(c, expected, fraction) is not { } value)
         {
             return null;
@@ -204,6 +212,19 @@ internal sealed class NumberReader(FeatureNames names)
         }
 
         return (new Expression.Literal(c.Statement.SpanOf(start, c.At - 1), quantity), unit);
+    }
+
+    // A drill by its number, #21, or where a diameter is asked for by its letter, F.
+    private static DrillSize? Drill(Cursor c, string expected)
+    {
+        if (c.Peek() is not { Kind: TokenKind.Word, Text: var word } || !(word.StartsWith('#') || (word.Length == 1 && expected.StartsWith("its diameter", StringComparison.Ordinal))))
+        {
+            return null;
+        }
+
+        var drill = DrillTable.Find(word);
+        c.At += drill is null ? 0 : 1;
+        return drill;
     }
 
     // Minutes and seconds of arc after degrees: 87 deg 57' 30".

@@ -1,11 +1,12 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
+using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Jobs.Reading;
 
 // Brings an outline into order: arcs that meet their ends, counterclockwise.
-internal sealed class OutlineCheck(FindingBag bag)
+internal sealed class OutlineCheck(FindingBag bag, LengthUnit unit)
 {
     private const double Meets = 1e-3;
 
@@ -26,7 +27,7 @@ internal sealed class OutlineCheck(FindingBag bag)
             {
                 bag.Add(FindingCatalogue.Contradiction(
                     typed.X.Where,
-                    FormattableString.Invariant($"This arc starts {Apart(a.At, centre):0.####} mm from its centre and ends {Apart(b.At, centre):0.####} mm from it."),
+                    $"This arc starts {unit.Said(Apart(a.At, centre))} from its centre and ends {unit.Said(Apart(b.At, centre))} from it.",
                     "Write the centre as far from both ends."));
                 return null;
             }

@@ -150,7 +150,7 @@ internal sealed class ShapeBuilder(FindingBag bag, DrawingWorker worker)
             corners.Add(new OutlineCorner(at, e.TypedSize(c.Fillet)?.Value ?? 0, e.TypedSize(c.Chamfer)?.Value ?? 0, arc, !next.Clockwise));
         }
 
-        return new OutlineCheck(bag).Sound(draft, corners);
+        return new OutlineCheck(bag, worker.Unit).Sound(draft, corners);
     }
 
     private Point2? Point(TypedNumber x, TypedNumber y) =>

@@ -9,7 +9,14 @@ internal sealed class ShopNumbers
     private readonly NumberReader numbers = new(new FeatureNames());
     private readonly Evaluator evaluator;
 
-    public ShopNumbers(FindingBag bag, LengthUnit unit) => evaluator = new Evaluator(unit, bag, (_, _, _) => null);
+    public ShopNumbers(FindingBag bag, LengthUnit unit)
+    {
+        Unit = unit;
+        evaluator = new Evaluator(unit, bag, (_, _, _) => null);
+    }
+
+    /// <summary>The shop's unit.</summary>
+    public LengthUnit Unit { get; }
 
     public bool Sees(Cursor c) => numbers.Sees(c);
 

@@ -214,13 +214,13 @@ internal sealed class ShopReading(SourceText source, FindingBag bag)
 
     private void Gauge(Cursor c, string name, string kind)
     {
-        var size = 0d;
+        List<double> sizes = [];
         while (!c.AtEnd)
         {
             _ = c.TakeAny("to", "by", ",");
-            size = Math.Max(size, numbers.Length(c, "its size") ?? 0);
+            sizes.Add(Math.Max(0, numbers.Length(c, "its size") ?? 0));
         }
 
-        gauges[name] = new Gauge(name, kind, size);
+        gauges[name] = new Gauge(name, kind, sizes.Append(0).Max()) { Least = sizes.Count > 1 ? sizes.Min() : 0 };
     }
 }

@@ -30,7 +30,8 @@ internal sealed class SizeBuilder(FindingBag bag, DrawingWorker worker)
         foreach (var measure in Measures.Of(feature.Shape).Concat(heights))
         {
             var typed = feature.Typed.TryGetValue(measure, out var number) && number.Limits is not null;
-            var countersinkPoint = measure == Measure.AcrossBottom && !feature.Typed.ContainsKey(measure);
+            // A countersink's point hangs in the hole it sinks: it has no lower end to be measured.
+            var countersinkPoint = feature is { Shape: ShapeForm.Cone, Point: not null } && measure is Measure.AcrossBottom or Measure.High && !feature.Typed.ContainsKey(measure);
             if (typed != own || countersinkPoint || worker.SizeOf(feature, measure) is not null || worker.LimitsOf(feature, measure, feature.Where) is not { } limits)
             {
                 continue;
@@ -38,7 +39,7 @@ internal sealed class SizeBuilder(FindingBag bag, DrawingWorker worker)
 
             yield return new Size
             {
-                Name = $"{feature.Name} {Measures.Name(measure, feature.IsCut)}",
+                Name = feature is { Shape: ShapeForm.Cone, Point: not null } && measure == Measure.AcrossTop ? $"{feature.Name} across" : $"{feature.Name} {Measures.Name(measure, feature.IsCut)}",
                 Kind = Kind(measure, feature.IsCut),
                 Feature = feature.Name,
                 Face = measure switch { Measure.AcrossBottom => "bottom", Measure.AcrossTop => "top", _ => null },

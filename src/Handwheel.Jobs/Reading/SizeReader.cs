@@ -85,6 +85,7 @@ internal sealed class SizeReader(FeatureNames names, NumberReader numbers)
             "across flats" => Made(c, feature, SizeKind.AcrossFlats, feature.Shape switch { ShapeForm.Block or ShapeForm.Slot => Measure.Wide, _ => Measure.Flats }),
             "across bottom" => Made(c, feature, SizeKind.Across, Measure.AcrossBottom) with { Face = "bottom" },
             "across top" => Made(c, feature, SizeKind.Across, Measure.AcrossTop) with { Face = "top" },
+            "across" when feature is { Shape: ShapeForm.Cone, Point: not null } => Made(c, feature, SizeKind.Across, Measure.AcrossTop) with { Face = "top" },
             "across" => Made(c, feature, SizeKind.Across, Measure.Across),
             "high" => Made(c, feature, SizeKind.High, Measure.High),
             "deep" => Made(c, feature, SizeKind.Deep, Measure.High),

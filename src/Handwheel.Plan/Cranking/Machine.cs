@@ -10,7 +10,7 @@ using Handwheel.Solids.Shapes;
 namespace Handwheel.Plan.Cranking;
 
 // The machine in one holding: moves one axis at a time, writes each as a line and an event, and cuts the planned metal with it.
-internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
+internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, Figures figures)
 {
     // How far past a place the rotary is turned back: more than any worm's slack (common practice, no source).
     private const double PastDegrees = 5;
@@ -19,6 +19,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
     private readonly List<SheetLine> lines = [];
     private readonly Gearing gearing = new(shop, metal.Setup.Rotary is { Lies: true });
     private double broachTurn;
+    private bool watched;
 
     internal Reading At { get; private set; }
 
@@ -36,6 +37,9 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
 
     internal double Minutes { get; private set; }
 
+    // Whether a cutting move since Watch met metal, as far as a net of places tells.
+    internal bool Met { get; private set; }
+
     // What was written since the last step, taken out.
     internal (IReadOnlyList<CourseEvent> Events, IReadOnlyList<SheetLine> Lines, double Minutes) Take()
     {
@@ -43,8 +47,11 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
         events.Clear();
         lines.Clear();
         Minutes = 0;
+        watched = false;
         return taken;
     }
+
+    internal void Watch() => (watched, Met) = (true, false);
 
     internal void Put(Cutter cutter, double across, double rpm, double feed, double high, double turn = 0)
     {
@@ -212,7 +219,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
             {
                 Name = "past it, to take up the slack",
                 Formula = $"{crank.To.Name} - twice the slack",
-                PutIn = FormattableString.Invariant($"{crank.To.Result} - {by}"),
+                PutIn = $"{figures.L(crank.To.Result)} - {figures.L(by)}",
                 Exact = crank.To.Result - by,
                 Result = crank.To.Result - by,
                 Rounded = string.Empty,
@@ -268,6 +275,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
         events.Add(new Move { Number = number, To = At, Cutting = crank.Cutting, Feed = crank.Cutting ? Feed : 0, Locked = locks });
         if (crank.Cutting && Shape is { } shape && shape.Pieces.Any(p => p.Cuts))
         {
+            Met |= watched && !Met && Meets(shape, from, At);
             Sweep(shape, from, At);
         }
         else if (crank is { Cutting: true, Axis: Axis.Z } && Cutter is { Kind: CutterKind.Broach } broach)
@@ -285,6 +293,29 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers)
     }
 
     private double Radius() => Setup.Rotary is { Lies: false } r ? Math.Max(1, Math.Sqrt(((At.X - r.X) * (At.X - r.X)) + ((At.Y - r.Y) * (At.Y - r.Y)))) : 1;
+
+    // Whether metal stands above the cutter's end anywhere under it on its way.
+    private bool Meets(CutterShape shape, Reading from, Reading to)
+    {
+        const int Along = 48;
+        var z = Math.Min(from.Z, to.Z) + 1e-6;
+        for (var i = 0; i <= Along; i++)
+        {
+            var share = i / (double)Along;
+            var theta = from.T + ((to.T - from.T) * share);
+            Point2 at = new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
+            for (var k = 0; k < 24; k++)
+            {
+                var r = shape.GreatestRadius * (0.05 + (0.94 * (k % 4) / 3));
+                if (metal.Above(new(at.X + (r * Math.Cos(k * Math.PI / 12)), at.Y + (r * Math.Sin(k * Math.PI / 12))), z, theta))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
 
     // Fixed to the work the cutter goes straight, or round the rotary's axis the other way.
     private void Sweep(CutterShape shape, Reading from, Reading to)

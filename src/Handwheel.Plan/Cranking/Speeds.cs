@@ -1,6 +1,7 @@
 using Handwheel.Jobs;
 using Handwheel.Jobs.Shops;
 using Handwheel.Plan.Workings;
+using Handwheel.Quantities;
 using Handwheel.Trade.Metals;
 
 namespace Handwheel.Plan.Cranking;
@@ -38,7 +39,8 @@ internal sealed class Speeds
             picked = Pick(picked / (operation == Operation.Ream ? 3 : 4) / 1.05);
         }
 
-        var said = Figures.Bare(range.LowMPerMin, 1);
+        var inch = figures.Unit == LengthUnit.Inch;
+        var said = Surface(range.LowMPerMin);
         var slow = operation switch
         {
             Operation.Ream => "; a reamer runs at a third of a drill's speed",
@@ -49,14 +51,16 @@ internal sealed class Speeds
         {
             Name = $"speed of {cutter.Name}",
             Formula = "surface speed / (pi x diameter), the machine's next lower speed",
-            PutIn = $"{said} m/min / (pi x {Figures.Bare(cutter.TrueAcross)} mm) = {Figures.Bare(wanted, 0)}: {Figures.Bare(picked, 1)}",
+            PutIn = inch
+                ? $"12 x {said} ft/min / (pi x {figures.LU(cutter.TrueAcross)}) = {Figures.Bare(wanted, 0)}: {Figures.Bare(picked, 1)}"
+                : $"{said} m/min / (pi x {figures.LU(cutter.TrueAcross)}) = {Figures.Bare(wanted, 0)}: {Figures.Bare(picked, 1)}",
             Exact = wanted,
             Result = picked,
             Unit = "rpm",
             Source = basis.Source,
             Inputs =
             [
-                new("surface speed", range.LowMPerMin, said, InputKind.Rule, $"{Metal.Name}: the low end of {said} to {Figures.Bare(range.HighMPerMin, 1)} m/min, as a machine cranked by hand asks{slow}", null, null),
+                new("surface speed", range.LowMPerMin, said, InputKind.Rule, $"{Metal.Name}: the low end of {said} to {Surface(range.HighMPerMin)} {(inch ? "ft/min" : "m/min")}, as a machine cranked by hand asks{slow}", null, null),
                 new(cutter.Name, cutter.TrueAcross, figures.L(cutter.TrueAcross), InputKind.Shop, $"shop: {cutter.Name}'s true size", cutter.Where, null),
                 new("speeds", picked, Figures.Bare(picked, 1), InputKind.Shop, "shop: the mill's speeds", mill.Where, null),
             ],
@@ -80,9 +84,19 @@ internal sealed class Speeds
         _ => Math.Max(1, cutter.Teeth),
     };
 
-    // Millimetres a minute.
+    // A surface speed as the trade tells it: feet a minute in an inch job.
+    private string Surface(double metresPerMinute) => figures.Unit == LengthUnit.Inch
+        ? Figures.Bare(metresPerMinute * 1000 / LengthUnits.MillimetresPerInch / 12, 0)
+        : Figures.Bare(metresPerMinute, 1);
+
+    // Millimetres a minute, or inches a minute in an inch job.
     internal Working Feed(Cutter cutter, Working rpm)
     {
+        if (cutter is { Kind: CutterKind.Tap, Pitch: > 0 })
+        {
+            return Screwed(cutter, rpm);
+        }
+
         double chip = ChipATooth(cutter);
         var teeth = Teeth(cutter);
         return new()
@@ -90,9 +104,9 @@ internal sealed class Speeds
             Name = $"feed of {cutter.Name}",
             Formula = "speed x chip a tooth x teeth",
             PutIn = $"{Figures.Bare(rpm.Result, 1)} x {figures.L(chip)} x {teeth.ToString(System.Globalization.CultureInfo.InvariantCulture)}",
-            Exact = rpm.Result * chip * teeth,
-            Result = rpm.Result * chip * teeth,
-            Unit = "mm/min",
+            Exact = figures.Unit.FromMillimetres(rpm.Result * chip * teeth),
+            Result = figures.Unit.FromMillimetres(rpm.Result * chip * teeth),
+            Unit = figures.Symbol + "/min",
             Source = Work.Practice,
             Inputs =
             [
@@ -102,6 +116,24 @@ internal sealed class Speeds
             ],
         };
     }
+
+    // A tap goes on by its pitch each turn, whatever else is wished.
+    private Working Screwed(Cutter tap, Working rpm) => new()
+    {
+        Name = $"feed of {tap.Name}",
+        Formula = "speed x pitch",
+        PutIn = $"{Figures.Bare(rpm.Result, 1)} x {figures.L(tap.Pitch)}",
+        Exact = figures.Unit.FromMillimetres(rpm.Result * tap.Pitch),
+        Result = figures.Unit.FromMillimetres(rpm.Result * tap.Pitch),
+        Unit = figures.Symbol + "/min",
+        Source = Work.Geometry,
+        Inputs =
+        [
+            new("speed", rpm.Result, Figures.Bare(rpm.Result, 1), InputKind.WorkedOut, rpm.Name, null, rpm),
+            new("pitch", tap.Pitch, figures.L(tap.Pitch), InputKind.Shop, $"shop: {tap.Name}", tap.Where, null),
+        ],
+        Note = "Only with a head made for tapping, which follows the tap.",
+    };
 
     private double Pick(double wanted)
     {

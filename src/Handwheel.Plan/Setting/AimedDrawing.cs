@@ -9,6 +9,7 @@ namespace Handwheel.Plan.Setting;
 internal sealed class AimedDrawing
 {
     private readonly Dictionary<string, Feature> features = new(StringComparer.Ordinal);
+    private DrawnPart? part;
 
     internal AimedDrawing(Job job)
     {
@@ -20,6 +21,9 @@ internal sealed class AimedDrawing
     }
 
     internal Job Job { get; }
+
+    // The whole part as aimed, as a solid in the part frame.
+    internal DrawnPart Part => part ??= DrawnPart.Of(Job.Drawing, PartVariant.Aimed);
 
     internal IEnumerable<Feature> Features => Job.Drawing.Features;
 

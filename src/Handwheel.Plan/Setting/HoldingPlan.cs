@@ -45,7 +45,7 @@ internal sealed class HoldingPlan
         var axis = Placement.Direction(AimedDrawing.AxisOf(f.View));
         if (Math.Abs(Math.Abs(axis.Z) - 1) > 1e-9)
         {
-            return null;
+            return Lying(f);
         }
 
         double a = HeightAt(f, f.From.Middle), b = HeightAt(f, f.To.Middle);
@@ -54,6 +54,39 @@ internal sealed class HoldingPlan
         var centres = f.Places.Select(p => InPlan(f.View, drawing.PlaceOf(f, p))).ToList();
         return new(f, outlines, centres, Math.Min(a, b), Math.Max(a, b));
     }
+
+    // A block that lies on one of its sides stands as upright as on its end: its box is its outline. Null where it lies askew.
+    private PlanFeature? Lying(Feature f)
+    {
+        if (f.Shape is not BlockShape { CornerRadius: <= 0 } block)
+        {
+            return null;
+        }
+
+        List<PlanOutline> outlines = [];
+        List<Point2> centres = [];
+        double low = 0, high = 0;
+        foreach (var place in f.Places)
+        {
+            var centre = drawing.PlaceOf(f, place);
+            var turn = (place.Mirrored ? -block.Turn : block.Turn) + place.Turn;
+            var corners = PlanOutline.Rectangle(centre, block.Wide.Middle, block.Deep.Middle, turn).Edges
+                .SelectMany(e => new[] { f.From.Middle, f.To.Middle }.Select(d => Placement.Apply(AimedDrawing.ToPart(f.View, e.From, d)))).ToList();
+            Point3 least = new(corners.Min(p => p.X), corners.Min(p => p.Y), corners.Min(p => p.Z)), most = new(corners.Max(p => p.X), corners.Max(p => p.Y), corners.Max(p => p.Z));
+            if (!corners.TrueForAll(p => Ends(p.X, least.X, most.X) && Ends(p.Y, least.Y, most.Y) && Ends(p.Z, least.Z, most.Z)))
+            {
+                return null;
+            }
+
+            centres.Add(new((least.X + most.X) / 2, (least.Y + most.Y) / 2));
+            outlines.Add(PlanOutline.Rectangle(centres[^1], most.X - least.X, most.Y - least.Y, 0));
+            (low, high) = (least.Z, most.Z);
+        }
+
+        return new(f, outlines, centres, low, high);
+    }
+
+    private static bool Ends(double at, double least, double most) => at - least < 1e-6 || most - at < 1e-6;
 
     internal double HeightAt(Feature f, double depth) => Placement.Apply(AimedDrawing.ToPart(f.View, f.Centre, depth)).Z;
 

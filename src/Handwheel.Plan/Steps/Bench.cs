@@ -10,6 +10,8 @@ using Handwheel.Plan.Lines;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
+using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Plan.Steps;
 
@@ -60,6 +62,17 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
 
     internal Speeds Speeds { get; } = new(job, shop.Mill!, new(job.Unit));
 
+    // Where the spindle stands beside each edge of the last side cut, with nothing left on it.
+    internal List<EdgeOff> Offs { get; } = [];
+
+    internal Step? OffsOf { get; set; }
+
+    // Whether the last typed cut met no metal: of several in a row the first is told.
+    internal bool Idle { get; set; }
+
+    // Whether a line of this holding says what Z is found on.
+    internal bool ZeroZ { get; set; }
+
     // The paper this holding's Z is found with.
     internal double Paper { get; set; }
 
@@ -82,7 +95,16 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
         return taken;
     }
 
-    internal void Cannot(Step step, string why, string mend) => findings.Add(FindingCatalogue.CannotPlan(new FindingPlace(step.Id, step.Where), why.TrimEnd('.'), mend));
+    internal void Cannot(Step step, string why, string mend) => Say(FindingCatalogue.CannotPlan(new FindingPlace(step.Id, step.Where), why.TrimEnd('.'), mend));
+
+    // A finding of this holding; what was told of a step is told once.
+    internal void Say(Finding finding)
+    {
+        if (!findings.Exists(f => f.Step == finding.Step && f.Code == finding.Code && f.Message == finding.Message))
+        {
+            findings.Add(finding);
+        }
+    }
 
     internal Working Show(Working working)
     {
@@ -115,6 +137,16 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
         Work.Reading(axis, new(name, formula, putIn, exact, Work.Geometry), toward, inputs);
 
     internal WorkingInput CutterInput => Work.Shop(Cutter!.Name, Cutter.TrueAcross, $"shop: {Cutter.Name}'s true size", Cutter.Where);
+
+    // Where a line of the holding meets the drawn part as it lies, all sizes at the middle of their limits.
+    internal Spans Drawn(Line3 line, double theta) => drawing.Part.Solid.Sound(line.Placed(Poses.At(machine.Setup, theta).Inverse())).Cleaned(1e-6);
+
+    // Height of the highest drawn metal at a place; null where the part has none there.
+    internal double? DrawnTopAt(Point2 p, double theta)
+    {
+        var spans = Drawn(Line3.AlongZ(p.X, p.Y), theta);
+        return spans.Count == 0 ? null : spans[^1].To;
+    }
 
     // Height to lift to: above all metal and all that holds, with what hangs below the cutter's edges.
     internal Working Safe()

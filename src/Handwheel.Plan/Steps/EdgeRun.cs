@@ -3,12 +3,16 @@ using Handwheel.Jobs.Moves;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
+using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Plan.Steps;
 
 // One run along an edge that lies along a travel; Off is where the spindle stands beside it.
 internal sealed class EdgeRun(Bench bench, PlanFeature f, PlanEdge edge, bool alongX, bool plus, double theta, Working off, Working? depth = null)
 {
+    // A row covers no more than this share of the cutter (common practice, no source).
+    private const double Share = 0.8;
+
     private Axis Run => alongX ? Axis.X : Axis.Y;
 
     private Axis Side => alongX ? Axis.Y : Axis.X;
@@ -35,7 +39,7 @@ internal sealed class EdgeRun(Bench bench, PlanFeature f, PlanEdge edge, bool al
         bench.Up();
         bench.Free(Run, start);
         bench.Free(Side, clear);
-        bench.Machine.Passes(Depths(Math.Min(a, b), Math.Max(a, b), to, perPass), plunges: false,
+        bench.Machine.Passes(Depths(off, Math.Min(a, b), Math.Max(a, b), to, perPass), plunges: false,
         [
             new(Side, off, true) { ReadBack = true },
             new(Run, end, true),
@@ -84,7 +88,7 @@ internal sealed class EdgeRun(Bench bench, PlanFeature f, PlanEdge edge, bool al
         bench.Up();
         bench.Free(Run, start);
         bench.Free(Side, off);
-        bench.Machine.Passes(Depths(low, high, to, perPass), plunges: false,
+        bench.Machine.Passes(Depths(off, low, high, to, perPass), plunges: false,
         [
             new(Run, end, true) { ReadBack = true },
             new(Axis.Z, bench.Safe(), false),
@@ -93,48 +97,134 @@ internal sealed class EdgeRun(Bench bench, PlanFeature f, PlanEdge edge, bool al
         bench.Up();
     }
 
-    // Past both ends: from outside the metal to outside the metal.
-    internal void PastTheEnds(string word, double to, Typed? perPass)
+    // Past both ends: from outside the metal to outside the metal; where more stands outside than the cutter takes in one width, in rows from there inwards.
+    internal void PastTheEnds(string word, double to, Typed? perPass, bool onlyEdge)
+    {
+        var rows = onlyEdge || depth is not null ? [] : Rows(word, to);
+        for (var i = rows.Count - 1; i >= 0; i--)
+        {
+            Along(word, to, perPass, bench.Show(rows[i]));
+        }
+
+        Along(word, to, perPass, off);
+        bench.Up();
+    }
+
+    private void Along(string word, double to, Typed? perPass, Working at)
     {
         var r = bench.Radius;
-        var (least, most) = (Math.Min(Along(edge.From.X, edge.From.Y), Along(edge.To.X, edge.To.Y)), Math.Max(Along(edge.From.X, edge.From.Y), Along(edge.To.X, edge.To.Y)));
-        var band = bench.Metal.Extent(alongX, off.Result - r, off.Result + r, to, theta);
-        double low = Math.Min(least, band?.Low ?? least), high = Math.Max(most, band?.High ?? most);
-        var before = bench.Clearing(Run, $"clear of the {word}", low - r - bench.Clear, up: false);
-        var after = bench.Clearing(Run, $"clear of the {word}", high + r + bench.Clear, up: true);
+        var (low, high) = Run1(at, to);
+        var (before, after) = (Low(word, at, low - r - bench.Clear, to), High(word, at, high + r + bench.Clear, to));
         var (start, end) = Forward ? (before, after) : (after, before);
         bench.Up();
         bench.Free(Run, start);
-        bench.Free(Side, off);
-        bench.Machine.Passes(Depths(low, high, to, perPass), plunges: false,
+        bench.Free(Side, at);
+        bench.Machine.Passes(Depths(at, low, high, to, perPass), plunges: false,
         [
             new(Run, end, true),
             new(Axis.Z, bench.Safe(), false),
             new(Run, start, false),
         ]);
-        bench.Up();
-        _ = f;
     }
 
-    private IReadOnlyList<Working> Depths(double low, double high, double to, Typed? perPass) =>
-        depth is null ? bench.Depths(Top(low, high, to), to, perPass, "the height") : [depth];
+    private IReadOnlyList<Working> Depths(Working at, double low, double high, double to, Typed? perPass) =>
+        depth is null ? bench.Depths(Top(at, low, high, to), to, perPass, "the height") : [depth];
+
+    private (double Least, double Most) Ends => (Math.Min(Along(edge.From.X, edge.From.Y), Along(edge.To.X, edge.To.Y)), Math.Max(Along(edge.From.X, edge.From.Y), Along(edge.To.X, edge.To.Y)));
+
+    private (double Low, double High) Run1(Working at, double to)
+    {
+        var (least, most) = Ends;
+        var band = bench.Metal.Extent(alongX, at.Result - bench.Radius, at.Result + bench.Radius, to, theta);
+        return (Math.Min(least, band?.Low ?? least), Math.Max(most, band?.High ?? most));
+    }
+
+    private Working Low(string word, Working at, double clear, double to) => Stops(at, Ends.Least, -1, to) is { } corner
+        ? bench.Show(bench.Reading(Run, $"{Run} where the {word} begins", "its corner + cutter/2", bench.Figures.L(Ends.Least) + " + " + bench.Figures.L(2 * bench.Radius) + "/2", corner, Toward.Plus, bench.CutterInput))
+        : bench.Clearing(Run, $"clear of the {word}", clear, up: false);
+
+    private Working High(string word, Working at, double clear, double to) => Stops(at, Ends.Most, 1, to) is { } corner
+        ? bench.Show(bench.Reading(Run, $"{Run} where the {word} ends", "its corner - cutter/2", bench.Figures.L(Ends.Most) + " - " + bench.Figures.L(2 * bench.Radius) + "/2", corner, Toward.Minus, bench.CutterInput))
+        : bench.Clearing(Run, $"clear of the {word}", clear, up: true);
+
+    // Where an edge of what is cut away ends at a wall of the part: the cutter stops half its width before it.
+    private double? Stops(Working at, double corner, int way, double to)
+    {
+        if (!f.Feature.IsCut)
+        {
+            return null;
+        }
+
+        for (var k = -8; k <= 8; k++)
+        {
+            double beyond = corner + (way * 0.5), side = at.Result + (bench.Radius * 0.98 * k / 8);
+            if (Outside(side) && bench.DrawnTopAt(alongX ? new(beyond, side) : new(side, beyond), theta) > to + 0.02)
+            {
+                return corner - (way * bench.Radius);
+            }
+        }
+
+        return null;
+    }
+
+    // Whether a place across the run lies off the edge, not behind it.
+    private bool Outside(double side)
+    {
+        var line = alongX ? (edge.From.Y + edge.To.Y) / 2 : (edge.From.X + edge.To.X) / 2;
+        return plus ? side > line + 0.05 : side < line - 0.05;
+    }
+
+    // Rows off the edge, the nearest first, as far as metal stands above the height and the part has none there.
+    private List<Working> Rows(string word, double to)
+    {
+        double d = 2 * bench.Radius, over = bench.Job.Unit == LengthUnit.Inch ? 0.04 * LengthUnit.Inch.MillimetresPerUnit() : 1;
+        var (least, most) = Ends;
+        List<Working> rows = [];
+        if (bench.Metal.Extent(!alongX, least, most, to, theta) is not { } stands)
+        {
+            return rows;
+        }
+
+        var outermost = plus ? stands.High - off.Result - bench.Radius : off.Result - bench.Radius - stands.Low;
+        var deep = outermost + over;
+        var n = outermost > 1e-3 ? (int)Math.Ceiling((deep / (d * Share)) - 1e-9) : 0;
+        for (var i = 1; i <= n; i++)
+        {
+            var by = deep * i / n;
+            var row = bench.Reading(Side, $"{Side} of row {Bench.Bare(i)} off the {word}", $"{Side} along the edge {(plus ? "+" : "-")} row x spacing", $"{bench.Figures.L(off.Result)} {(plus ? "+" : "-")} {Bench.Bare(i)} x {bench.Figures.L(deep / n)}", plus ? off.Result + by : off.Result - by, plus ? Toward.Plus : Toward.Minus, bench.CutterInput);
+            var (low, high) = Run1(row, to);
+            if (Drawn(row, low, high, to))
+            {
+                break;
+            }
+
+            if (Top(row, low, high, to) > to + 1e-6)
+            {
+                rows.Add(row);
+            }
+        }
+
+        return rows;
+    }
+
+    // Whether the part as drawn stands above the height in a row's way.
+    private bool Drawn(Working at, double low, double high, double to) => Net(at, low, high).Any(p => bench.DrawnTopAt(p, theta) > to + 0.02);
 
     private double Along(double x, double y) => alongX ? x : y;
 
     // The highest metal in the band the cutter goes through.
-    private double Top(double low, double high, double to)
+    private double Top(Working at, double low, double high, double to) => Net(at, low, high).Select(p => bench.Metal.TopAt(p, theta) ?? to).Append(to).Max();
+
+    private IEnumerable<Point2> Net(Working at, double low, double high)
     {
-        var top = to;
         for (var i = 0; i <= 40; i++)
         {
             for (var k = 0; k <= 8; k++)
             {
                 var along = low + ((high - low) * i / 40);
-                var side = off.Result + (bench.Radius * 0.999 * ((2 * k / 8.0) - 1));
-                top = Math.Max(top, bench.Metal.TopAt(alongX ? new(along, side) : new(side, along), theta) ?? to);
+                var side = at.Result + (bench.Radius * 0.999 * ((2 * k / 8.0) - 1));
+                yield return alongX ? new(along, side) : new(side, along);
             }
         }
-
-        return top;
     }
 }

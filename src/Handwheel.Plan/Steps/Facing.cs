@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Documents;
+using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Cranking;
@@ -17,6 +18,12 @@ internal sealed class Facing(Bench bench)
 
     internal void Plan(FaceStep step, double allow, Typed? perPass)
     {
+        if (bench.Plan.Find(step.Feature) is { Feature: { IsCut: true, Shape: BlockShape } } cut && step.Clear.Count == 0
+            && new OpenMilling(bench).Plan(step, cut, bench.Plan.Height(step.To.Value), allow, perPass, onlyWalls: allow <= 0 && step.Allow is { Value: > 0 }))
+        {
+            return;
+        }
+
         var to = bench.Plan.Height(step.To.Value) + allow;
         if (Region(step, to) is not { } region)
         {
@@ -26,13 +33,14 @@ internal sealed class Facing(Bench bench)
 
         bench.Straighten();
         var depths = bench.Depths(bench.Metal.Heights().High, to, perPass, allow > 0 ? "the height and the allowance" : "the height");
-        var keeps = step.Clear.Select(c => Keep(step, c)).OfType<Kept>().ToList();
+        var keeps = step.Clear.SelectMany(c => Keep(step, c)).ToList();
+        region = keeps.Aggregate(region, Narrowed);
         foreach (var y in Rows(region))
         {
             Row(region, y, depths, keeps, keeps.Exists(k => k.Meets(y.Result)) || !Climbs(region, y.Result, to));
         }
 
-        var left = keeps.Where(k => region.OutlineLeft < k.Centre.X - k.Round - 1e-6).ToList();
+        var left = keeps.Where(k => region.OutlineLeft < k.Left - 1e-6).ToList();
         if (left.Count > 0)
         {
             foreach (var y in Rows(region).Reverse().Where(y => left.Exists(k => k.Meets(y.Result))))
@@ -61,60 +69,114 @@ internal sealed class Facing(Bench bench)
             return null;
         }
 
-        return new(x.Low, x.High, Math.Max(y0, y.Low), Math.Min(y1, y.High), left);
+        return new(x.Low, x.High, Math.Max(y0, y.Low), Math.Min(y1, y.High), left) { NearOver = Over, FarOver = Over };
     }
 
-    private Kept? Keep(FaceStep step, ClearOf clear)
+    // What is kept clear of and stands all along the rows ends the region: its last row runs right beside it.
+    private static Box Narrowed(Box box, Kept kept)
     {
-        if (bench.Plan.Find(clear.Feature) is not { } f || AimedDrawing.RadiusOf(f.Feature) is not { } r)
+        if (kept.Centre is not null || kept.Left > box.Left + 1e-6 || kept.Right < box.Right - 1e-6)
         {
-            bench.Cannot(step, $"'{clear.Feature}' is no upright round, so it cannot be kept clear of here.", "Name a round, or write the moves out.");
-            return null;
+            return box;
         }
 
-        return new(clear.Feature, f.Centre, r, bench.Radius, clear.By);
+        return kept.Middle > (box.Near + box.Far) / 2
+            ? box with { Far = Math.Min(box.Far, kept.Near - kept.Clear.Value), FarOver = 0 }
+            : box with { Near = Math.Max(box.Near, kept.Far + kept.Clear.Value), NearOver = 0 };
     }
+
+    private IEnumerable<Kept> Keep(FaceStep step, ClearOf clear)
+    {
+        if (bench.Plan.Find(clear.Feature) is not { } f)
+        {
+            bench.Cannot(step, $"'{clear.Feature}' does not stand upright here, so it cannot be kept clear of.", "Name what stands upright in this holding, or write the moves out.");
+            return [];
+        }
+
+        var r = AimedDrawing.RadiusOf(f.Feature);
+        return f.Outlines.Select((o, i) => new Kept(clear.Feature, o, r is null ? null : f.Centres[i], r ?? 0, bench.Radius, clear.By));
+    }
+
+    private double Over => bench.Job.Unit == LengthUnit.Inch ? 0.04 * LengthUnit.Inch.MillimetresPerUnit() : 1;
 
     private IEnumerable<Working> Rows(Box box)
     {
-        var inch = bench.Job.Unit == LengthUnit.Inch;
-        var grain = inch ? 0.02 * LengthUnit.Inch.MillimetresPerUnit() : 0.5;
-        double over = inch ? 0.04 * LengthUnit.Inch.MillimetresPerUnit() : 1, d = 2 * bench.Radius;
-        var wide = box.Far - box.Near + (2 * over);
+        var (near, far) = Ends(box);
+        double d = 2 * bench.Radius, wide = far - near;
         var n = wide <= d ? 1 : (int)Math.Ceiling((wide - d) / (Share * d)) + 1;
         for (var i = 0; i < n; i++)
         {
-            var exact = n == 1 ? (box.Near + box.Far) / 2 : box.Far + over - bench.Radius - (i * (wide - d) / (n - 1));
-            var round = Math.Round(exact / grain, MidpointRounding.AwayFromZero) * grain;
-            var reading = bench.Reading(
-                Axis.Y,
-                n == 1 ? "Y of the one row, the middle" : i == 0 ? $"Y of row 1 of {Bench.Bare(n)}, {bench.Figures.L(over)} past the far edge" : i == n - 1 ? $"Y of row {Bench.Bare(n)}, {bench.Figures.L(over)} past the near edge" : $"Y of row {Bench.Bare(i + 1)} of {Bench.Bare(n)}, as far on again",
-                n == 1 ? "(near edge + far edge)/2" : i == n - 1 ? "near edge - overlap + cutter/2" : i == 0 ? "far edge + overlap - cutter/2" : "far edge + overlap - cutter/2 - rows x spacing",
-                PutIn(box, over, d, i, n),
-                round,
-                Toward.Nearest,
-                bench.CutterInput);
-            var loss = Math.Abs(reading.Result - exact);
-            yield return reading with
-            {
-                Exact = exact,
-                Rounded = loss < 5e-7 ? string.Empty : $"{bench.Figures.L(exact)} to the nearest {bench.Figures.LU(grain)}: {bench.Figures.L(loss)}",
-            };
+            yield return RowAt(box, (near, far), i, n);
         }
     }
 
+    // How far the rows reach; beside what is kept clear of a single row lies against it and hangs over the open side.
+    private (double Near, double Far) Ends(Box box)
+    {
+        double d = 2 * bench.Radius, near = box.Near - box.NearOver, far = box.Far + box.FarOver;
+        if (far - near >= d || (box.NearOver > 0 && box.FarOver > 0))
+        {
+            return (near, far);
+        }
+
+        return box.FarOver <= 0 ? (far - d, far) : (near, near + d);
+    }
+
+    private Working RowAt(Box box, (double Near, double Far) ends, int i, int n)
+    {
+        var grain = bench.Job.Unit == LengthUnit.Inch ? 0.02 * LengthUnit.Inch.MillimetresPerUnit() : 0.5;
+        var d = 2 * bench.Radius;
+        var exact = n == 1 ? (ends.Near + ends.Far) / 2 : ends.Far - bench.Radius - (i * (ends.Far - ends.Near - d) / (n - 1));
+        bool atFar = i == 0 && box.FarOver <= 0, atNear = i == n - 1 && box.NearOver <= 0;
+        var reading = bench.Reading(
+            Axis.Y,
+            Named(box, i, n),
+            Formula(box, i, n),
+            PutIn(box, ends, d, i, n),
+            atFar || atNear ? exact : Math.Round(exact / grain, MidpointRounding.AwayFromZero) * grain,
+            atFar ? Toward.Minus : atNear ? Toward.Plus : Toward.Nearest,
+            bench.CutterInput);
+        var loss = Math.Abs(reading.Result - exact);
+        return reading with
+        {
+            Exact = exact,
+            Rounded = loss < 5e-7 ? string.Empty : atFar || atNear ? reading.Rounded : $"{bench.Figures.L(exact)} to the nearest {bench.Figures.LU(grain)}: {bench.Figures.L(loss)}",
+        };
+    }
+
+    private static string Formula(Box box, int i, int n)
+    {
+        if (n == 1)
+        {
+            return "(near edge + far edge)/2";
+        }
+
+        return i == n - 1
+            ? $"near edge{(box.NearOver > 0 ? " - overlap" : string.Empty)} + cutter/2"
+            : $"far edge{(box.FarOver > 0 ? " + overlap" : string.Empty)} - cutter/2{(i == 0 ? string.Empty : " - rows x spacing")}";
+    }
+
+    private string Named(Box box, int i, int n)
+    {
+        string Past(double over, string edge) => over > 0 ? $", {bench.Figures.L(over)} past the {edge} edge" : ", beside what is kept clear of";
+        return n == 1 ? "Y of the one row, the middle"
+            : i == 0 ? $"Y of row 1 of {Bench.Bare(n)}{Past(box.FarOver, "far")}"
+            : i == n - 1 ? $"Y of row {Bench.Bare(n)}{Past(box.NearOver, "near")}"
+            : $"Y of row {Bench.Bare(i + 1)} of {Bench.Bare(n)}, as far on again";
+    }
+
     // The first row from the far edge, the last from the near one, those between spaced evenly.
-    private string PutIn(Box box, double over, double d, int i, int n)
+    private string PutIn(Box box, (double Near, double Far) ends, double d, int i, int n)
     {
         var figures = bench.Figures;
         if (n == 1)
         {
-            return $"({figures.L(box.Near)} + {figures.L(box.Far)})/2";
+            return $"({figures.L(ends.Near + box.NearOver)} + {figures.L(ends.Far - box.FarOver)})/2";
         }
 
         return i == n - 1
-            ? $"{figures.L(box.Near)} - {figures.L(over)} + {figures.L(d)}/2"
-            : $"{figures.L(box.Far)} + {figures.L(over)} - {figures.L(d)}/2" + (i == 0 ? string.Empty : $" - {Bench.Bare(i)} x {figures.L((box.Far - box.Near + (2 * over) - d) / (n - 1))}");
+            ? $"{figures.L(box.Near)}{(box.NearOver > 0 ? $" - {figures.L(box.NearOver)}" : string.Empty)} + {figures.L(d)}/2"
+            : $"{figures.L(box.Far)}{(box.FarOver > 0 ? $" + {figures.L(box.FarOver)}" : string.Empty)} - {figures.L(d)}/2" + (i == 0 ? string.Empty : $" - {Bench.Bare(i)} x {figures.L((ends.Far - ends.Near - d) / (n - 1))}");
     }
 
     // Whether, fed towards minus, more metal would lie to the right of the feed (further towards plus Y) than to its left.
@@ -171,18 +233,40 @@ internal sealed class Facing(Bench bench)
         bench.Machine.Passes(depths, plunges: false, body);
     }
 
-    private readonly record struct Box(double Left, double Right, double Near, double Far, double OutlineLeft);
-
-    // A round that is kept clear of.
-    private sealed record Kept(string Name, Point2 Centre, double Round, double Cutter, Typed Clear)
+    private readonly record struct Box(double Left, double Right, double Near, double Far, double OutlineLeft)
     {
-        private double Whole => Round + Cutter + Clear.Value;
+        // How far rows reach over the metal's edge; 0 where something stands there.
+        internal double NearOver { get; init; }
 
-        internal bool Meets(double y) => Math.Abs(y - Centre.Y) < Whole - 1e-9;
+        internal double FarOver { get; init; }
+    }
 
-        internal Working Stop(Bench bench, Working y, bool fromRight)
+    // What is kept clear of: a round by its sum, anything else by its outline.
+    private sealed record Kept(string Name, PlanOutline Outline, Point2? Centre, double Round, double Cutter, Typed Clear)
+    {
+        private readonly (Point2 Least, Point2 Most) extent = Outline.Extent();
+
+        internal double Left => extent.Least.X;
+
+        internal double Right => extent.Most.X;
+
+        internal double Near => extent.Least.Y;
+
+        internal double Far => extent.Most.Y;
+
+        internal double Middle => (Near + Far) / 2;
+
+        private double Off => Cutter + Clear.Value;
+
+        private double Whole => Round + Off;
+
+        internal bool Meets(double y) => Centre is { } c ? Math.Abs(y - c.Y) < Whole - 1e-9 : First(y, fromRight: true) is not null;
+
+        internal Working Stop(Bench bench, Working y, bool fromRight) => Centre is { } c ? AtRound(bench, y, c, fromRight) : AtEdge(bench, y, fromRight);
+
+        private Working AtRound(Bench bench, Working y, Point2 centre, bool fromRight)
         {
-            var off = y.Result - Centre.Y;
+            var off = y.Result - centre.Y;
             var half = Math.Sqrt((Whole * Whole) - (off * off));
             var figures = bench.Figures;
             var cutter = bench.Cutter!.Name;
@@ -191,12 +275,57 @@ internal sealed class Facing(Bench bench)
                 $"X where the cutter stops clear of {Name}",
                 $"{(fromRight ? string.Empty : "-")}sqrt(({Name}/2 + {cutter}/2 + clear)^2 - y^2)",
                 $"{(fromRight ? string.Empty : "-")}sqrt(({figures.L(2 * Round)}/2 + {figures.L(2 * Cutter)}/2 + {figures.L(Clear.Value)})^2 - {figures.L(off)}^2)",
-                fromRight ? Centre.X + half : Centre.X - half,
+                fromRight ? centre.X + half : centre.X - half,
                 fromRight ? Toward.Plus : Toward.Minus,
                 new WorkingInput($"{Name} across", 2 * Round, figures.L(2 * Round), InputKind.Aimed, $"the middle of the limits of {Name}", bench.Drawing.Find(Name)?.Where, null),
                 bench.CutterInput,
                 bench.Work.Typed("clear", Clear),
                 bench.Work.From("y", y));
+        }
+
+        private Working AtEdge(Bench bench, Working y, bool fromRight)
+        {
+            var figures = bench.Figures;
+            var stop = First(y.Result, fromRight)!.Value;
+            var sign = fromRight ? "+" : "-";
+            var edge = fromRight ? stop - Off : stop + Off;
+            return bench.Reading(
+                Axis.X,
+                $"X where the cutter stops clear of {Name}",
+                $"its edge in this row {sign} {bench.Cutter!.Name}/2 {sign} clear",
+                $"{figures.L(edge)} {sign} {figures.L(2 * Cutter)}/2 {sign} {figures.L(Clear.Value)}",
+                stop,
+                fromRight ? Toward.Plus : Toward.Minus,
+                bench.CutterInput,
+                bench.Work.Typed("clear", Clear),
+                bench.Work.From("y", y));
+        }
+
+        // The first place on a row, come from one end, where the cutter is no further off the outline than it may be; null where it nowhere is.
+        private double? First(double y, bool fromRight)
+        {
+            const int Steps = 400;
+            double from = fromRight ? Right + Off : Left - Off, to = fromRight ? Left - Off : Right + Off;
+            bool Clears(double x) => Outline.Distance(new(x, y)) >= Off - 1e-9;
+            for (var i = 0; i <= Steps; i++)
+            {
+                var x = from + ((to - from) * i / Steps);
+                if (Clears(x))
+                {
+                    continue;
+                }
+
+                double clear = i == 0 ? from : from + ((to - from) * (i - 1) / Steps), meets = x;
+                for (var k = 0; k < 60; k++)
+                {
+                    var middle = (clear + meets) / 2;
+                    (clear, meets) = Clears(middle) ? (middle, meets) : (clear, middle);
+                }
+
+                return clear;
+            }
+
+            return null;
         }
     }
 }

@@ -35,7 +35,9 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
         }
     }
 
-    private static Point2? Pilot(HoleStep step, PlanFeature hole) => step.Work is HoleWork.Counterbore or HoleWork.Countersink ? hole.Centre : null;
+    // A pilot must hang in the hole where its cutter is touched off; a countersink's point would go down it.
+    private Point2? Pilot(HoleStep step, PlanFeature hole) =>
+        step is { Work: HoleWork.Counterbore, Cutter: { } name } && bench.Shop.Cutters.GetValueOrDefault(name) is { Tip: > 0 } ? hole.Centre : null;
 
     // The head's diameter: the middle of the limits where the nominal was typed.
     private static double BoreTo(HoleStep step, PlanFeature hole)

@@ -1,4 +1,3 @@
-using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Lines;
@@ -20,8 +19,15 @@ internal sealed class Measuring(Bench bench)
         }
 
         var (axis, sides, allow) = step.ThenLastPass ? Corrected(before) : (null, 1, 0);
-        var expected = size.Limits.Middle + (sides * allow) + (axis is { } rounded && before is RoundStep ? sides * Lost(before, rounded, allow) : 0);
-        var strip = axis is { } a ? Strip(before!, a, sides, expected, allow) : ([], null);
+        var lost = before switch
+        {
+            SideStep when axis is not null => bench.Offs.Sum(o => Rounded(o, allow) - allow),
+            RoundStep when axis is { } rounded => sides * Lost(before, rounded, allow),
+            _ => 0,
+        };
+        var expected = size.Limits.Middle + (sides * allow) + lost;
+        (IReadOnlyList<(double, double)>, Working?) strip = axis is not { } a ? ([], null)
+            : before is SideStep ? Beside(sides, expected, size.Limits.Middle, allow) : Strip(before!, a, sides, expected, allow);
         bench.Add(new Measured(size.Name, expected, step.ThenLastPass), new MeasureLine
         {
             Size = size.Name,
@@ -30,7 +36,7 @@ internal sealed class Measuring(Bench bench)
             Corrects = axis,
             Strip = strip.Item1,
             Working = strip.Item2,
-            With = With(size),
+            With = With(expected, size.Limits.Width <= 0.1),
             Remark = "Spindle stopped, quill right up, burrs off." + (strip.Item2 is { } w ? $" Between two of these: {w.Name} = {w.PutIn}.{Later(step, before!, w)}" : string.Empty),
         });
     }
@@ -44,13 +50,48 @@ internal sealed class Measuring(Bench bench)
     }
 
     // The axis a last pass is corrected on, how many sides of the size it cuts, and what was left on each.
-    private static (Axis? Axis, int Sides, double Allow) Corrected(Step? before) => before switch
+    private (Axis? Axis, int Sides, double Allow) Corrected(Step? before) => before switch
     {
         RoundStep r => (Axis.X, 2, r.Allow?.Value ?? 0),
         FaceStep f => (Axis.Z, 1, f.Allow?.Value ?? 0),
-        SideStep s => (null, s.Edges.Count > 1 || s.Edges[0].StartsWith("all", StringComparison.Ordinal) || s.Edges[0].StartsWith("both", StringComparison.Ordinal) ? 2 : 1, s.Allow?.Value ?? 0),
+        SideStep s => (Off(s), Sides(s), s.Allow?.Value ?? 0),
         _ => (null, 1, 0),
     };
+
+    private static int Sides(SideStep s) => s.Edges.Count > 1 || s.Edges[0].StartsWith("all", StringComparison.Ordinal) || s.Edges[0].StartsWith("both", StringComparison.Ordinal) ? 2 : 1;
+
+    // The axis off the edges of a side, where those are the faces of one size.
+    private Axis? Off(SideStep s) => ReferenceEquals(bench.OffsOf, s) && bench.Offs.Count == Sides(s) && bench.Offs.TrueForAll(o => o.Axis == bench.Offs[0].Axis) ? bench.Offs[0].Axis : null;
+
+    // How far an edge stood off what was aimed at, as the reading with the allowance was rounded.
+    private double Rounded(EdgeOff o, double allow)
+    {
+        var exact = o.Plus ? o.Exact + allow : o.Exact - allow;
+        var stood = Rounding.ToStep(exact, bench.Work.Facts(o.Axis).Step, o.Plus ? Toward.Plus : Toward.Minus);
+        return o.Plus ? stood - o.Exact : o.Exact - stood;
+    }
+
+    // For edges: each is cut closer by its share of what measures too much.
+    private (IReadOnlyList<(double Measures, double CrankTo)> Pairs, Working? Working) Beside(int sides, double expected, double aimed, double allow)
+    {
+        var edge = bench.Offs[0];
+        var facts = bench.Work.Facts(edge.Axis);
+        var sign = edge.Plus ? 1 : -1;
+        var stood = edge.Exact + (sign * Rounded(edge, allow));
+        var by = bench.Job.Unit == LengthUnit.Inch ? 0.002 * LengthUnit.Inch.MillimetresPerUnit() : 0.05;
+        double At(double measures) => stood - (sign * (measures - aimed) / sides);
+        var pairs = Enumerable.Range(-2, 5).Select(i => (expected + (i * by), Rounding.ToStep(At(expected + (i * by)), facts.Step, edge.Plus ? Toward.Plus : Toward.Minus))).ToList();
+        var others = string.Concat(bench.Offs.Skip(1).Select(o => $"; {o.Axis} along the {o.Word}: {bench.Figures.R(o.Exact + ((o.Plus ? 1 : -1) * Rounded(o, allow)), bench.Work.Facts(o.Axis).Step)} {(o.Plus ? "-" : "+")} the same"));
+        var working = bench.Reading(
+            edge.Axis,
+            $"{edge.Axis} of the last pass along the {edge.Word}",
+            $"reading before {(edge.Plus ? "-" : "+")} (measured - aimed){(sides == 2 ? "/2" : string.Empty)}",
+            $"{bench.Figures.L(stood)} {(edge.Plus ? "-" : "+")} (measured - {bench.Figures.L(aimed)}){(sides == 2 ? "/2" : string.Empty)}{others}",
+            edge.Exact,
+            edge.Plus ? Toward.Plus : Toward.Minus,
+            bench.CutterInput);
+        return (pairs, working);
+    }
 
     private (IReadOnlyList<(double Measures, double CrankTo)> Pairs, Working? Working) Strip(Step before, Axis axis, int sides, double expected, double allow)
     {
@@ -91,11 +132,14 @@ internal sealed class Measuring(Bench bench)
         return double.IsNaN(exact) ? 0 : Rounding.ToStep(exact, bench.Work.Facts(axis).Step, Toward.Plus) - exact;
     }
 
-    private string With(Size size)
+    // A micrometer for close limits, else a caliper, of the shop and of a range that takes the size.
+    private string With(double measures, bool close)
     {
-        var fits = bench.Shop.Gauges.Values.Where(g => g.Kind is "micrometer" or "caliper" && (g.Size <= 0 || g.Size >= size.Limits.Upper)).OrderBy(g => g.Kind == "micrometer" ? 0 : 1).ThenBy(g => g.Size).ThenBy(g => g.Name, StringComparer.Ordinal).ToList();
-        var close = size.Limits.Width <= 0.1;
-        var best = close ? fits.FirstOrDefault() : fits.LastOrDefault();
-        return best is null ? close ? "a micrometer" : "a caliper" : $"{best.Kind} {best.Name}";
+        var fits = bench.Shop.Gauges.Values
+            .Where(g => g.Kind is "micrometer" or "caliper" && g.Least <= measures + 1e-9 && (g.Size <= 0 || g.Size >= measures - 1e-9))
+            .OrderBy(g => (g.Kind == "micrometer") == close ? 0 : 1).ThenBy(g => g.Size).ThenBy(g => g.Name, StringComparer.Ordinal).ToList();
+        return fits.Count > 0
+            ? $"{fits[0].Kind} {fits[0].Name}"
+            : $"a {(close ? "micrometer" : "caliper or micrometer")} that takes {bench.Job.Unit.Said(measures)} (the shop tells of none)";
     }
 }

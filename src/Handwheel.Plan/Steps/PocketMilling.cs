@@ -12,7 +12,7 @@ namespace Handwheel.Plan.Steps;
 // Hollows: a round one about the rotary's axis in rings from its middle, the work turning counterclockwise; a straight-sided one in loops.
 internal sealed class PocketMilling(Bench bench)
 {
-    internal void Plan(PocketStep step, double allow, Typed? perPass)
+    internal void Plan(PocketStep step, double allow, Typed? perPass, bool onlyWalls = false)
     {
         if (bench.Plan.Find(step.Feature) is not { } f)
         {
@@ -28,9 +28,16 @@ internal sealed class PocketMilling(Bench bench)
                 Ring(step, f, radius, to, allow, perPass);
             }
         }
-        else if (f.Feature.Shape is BlockShape block)
+        else if (f.Feature.Shape is BlockShape)
         {
-            Straight(step, f, block, to, allow, perPass);
+            if (!f.Outline.Edges.All(e => e.IsArc || Math.Abs(e.From.X - e.To.X) < 1e-6 || Math.Abs(e.From.Y - e.To.Y) < 1e-6))
+            {
+                bench.Cannot(step, $"'{f.Feature.Name}' does not lie along the travels.", "Turn the work until its sides lie along the travels.");
+            }
+            else if (!new OpenMilling(bench).Plan(step, f, to, allow, perPass, onlyWalls))
+            {
+                Straight(step, f, to, allow, perPass);
+            }
         }
         else
         {
@@ -108,18 +115,16 @@ internal sealed class PocketMilling(Bench bench)
     }
 
     // Loops round the inside, counterclockwise seen from above: metal to the left of the feed is outside the loop when gone round clockwise.
-    private void Straight(Step step, PlanFeature f, BlockShape block, double to, double allow, Typed? perPass)
+    private void Straight(Step step, PlanFeature f, double to, double allow, Typed? perPass)
     {
         var (least, most) = f.Outline.Extent();
         double halfX = ((most.X - least.X) / 2) - bench.Radius - allow, halfY = ((most.Y - least.Y) / 2) - bench.Radius - allow;
-        var upright = f.Outline.Edges.All(e => e.IsArc || Math.Abs(e.From.X - e.To.X) < 1e-6 || Math.Abs(e.From.Y - e.To.Y) < 1e-6);
-        if (!upright || halfX < -1e-9 || halfY < -1e-9)
+        if (halfX < -1e-9 || halfY < -1e-9)
         {
-            bench.Cannot(step, upright ? $"{bench.Cutter!.Name} is wider than '{f.Feature.Name}'." : $"'{f.Feature.Name}' does not lie along the travels.", "Take a smaller cutter, or turn the work until its sides lie along the travels.");
+            bench.Cannot(step, $"{bench.Cutter!.Name} is wider than '{f.Feature.Name}'.", "Take a smaller cutter.");
             return;
         }
 
-        _ = block;
         var (cx, cy) = ((least.X + most.X) / 2, (least.Y + most.Y) / 2);
         List<Crank> body = [];
         Working? before = null;

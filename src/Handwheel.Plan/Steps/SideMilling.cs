@@ -19,6 +19,8 @@ internal sealed class SideMilling(Bench bench)
             return;
         }
 
+        bench.Offs.Clear();
+        bench.OffsOf = step;
         var any = false;
         // The far edge first: what is left standing then holds the near one.
         foreach (var word in step.Edges.OrderBy(w => w.StartsWith("near", StringComparison.Ordinal) ? 1 : 0))
@@ -85,10 +87,14 @@ internal sealed class SideMilling(Bench bench)
         Run(step, f, edge, word, cone.Off, cone.Depth.Result, null, cone.Depth);
 
     private void Side(SideStep step, PlanFeature f, PlanEdge edge, string word, double allow, Typed? perPass) =>
-        Run(step, f, edge, word, (lies, name, alongX, plus) => Off(f, lies, name, alongX, plus, allow), bench.Plan.Height(step.To.Value), perPass, null);
+        Run(step, f, edge, word, (lies, name, alongX, plus) => Off(f, lies, name, alongX, plus, allow), bench.Plan.Height(step.To.Value), perPass, null, onlyEdge: allow <= 0 && step.Allow is { Value: > 0 });
 
-    private void Run(Step step, PlanFeature f, PlanEdge edge, string word, Func<PlanEdge, string, bool, bool, Working> beside, double to, Typed? perPass, Working? depth)
+    // Beside what is cut away the metal lies outside its outline.
+    private static PlanEdge FromMetal(PlanFeature f, PlanEdge edge) => f.Feature.IsCut ? edge with { From = edge.To, To = edge.From } : edge;
+
+    private void Run(Step step, PlanFeature f, PlanEdge drawn, string word, Func<PlanEdge, string, bool, bool, Working> beside, double to, Typed? perPass, Working? depth, bool onlyEdge = false)
     {
+        var edge = FromMetal(f, drawn);
         if (Turn(edge) is not { } turn)
         {
             bench.Cannot(step, $"The {word} of '{f.Feature.Name}' lies along no travel of the machine.", "Turn the work, or hold it on the rotary.");
@@ -115,7 +121,7 @@ internal sealed class SideMilling(Bench bench)
         }
         else
         {
-            run.PastTheEnds(word, to, perPass);
+            run.PastTheEnds(word, to, perPass, onlyEdge);
         }
     }
 
@@ -135,6 +141,7 @@ internal sealed class SideMilling(Bench bench)
         var at = alongX ? (lies.From.Y + lies.To.Y) / 2 : (lies.From.X + lies.To.X) / 2;
         var sign = plus ? "+" : "-";
         var by = bench.Radius + allow;
+        bench.Offs.Add(new(word, alongX ? Axis.Y : Axis.X, plus, plus ? at + bench.Radius : at - bench.Radius));
         return bench.Show(bench.Reading(
             alongX ? Axis.Y : Axis.X,
             $"{(alongX ? "Y" : "X")} along the {word} of {f.Feature.Name}{(lies.Name == "flank" ? ", from its middle as it lies" : string.Empty)}",

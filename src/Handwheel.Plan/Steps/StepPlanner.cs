@@ -88,7 +88,7 @@ internal sealed class StepPlanner(Bench bench)
                 new SlotMilling(bench).Plan(slot, allow);
                 break;
             case PocketStep pocket:
-                new PocketMilling(bench).Plan(pocket, allow, perPass);
+                new PocketMilling(bench).Plan(pocket, allow, perPass, onlyWalls: allow <= 0 && pocket.Allow is { Value: > 0 });
                 break;
             case BitesStep bites:
                 new Biting(bench).Plan(bites);

@@ -1,3 +1,4 @@
+using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
@@ -40,11 +41,8 @@ internal sealed class Toucher(Bench bench)
         }
 
         bench.Straighten();
-        var rpm = step.Speed is { } asked ? Asked(asked.Value) : bench.Speeds.Rpm(set);
-        var feed = bench.Speeds.Feed(set, rpm);
-        _ = bench.Show(rpm);
-        _ = bench.Show(feed);
-        bench.Machine.Put(cutter, across, rpm.Result, feed.Result, bench.Safe().Result + (25 * bench.Clear));
+        var (rpm, feed) = Running(step, set);
+        bench.Machine.Put(cutter, across, rpm, feed, bench.Safe().Result + (25 * bench.Clear));
         return Touch(step, cutter, bench.Machine.Shape!, pilot);
     }
 
@@ -57,11 +55,35 @@ internal sealed class Toucher(Bench bench)
         return Touch(step, broach, CutterShape.EndMill(corner, 1, corner, 10), null);
     }
 
+    // Turns a minute, and millimetres a minute; a tap is turned by hand unless a speed was asked for.
+    private (double Rpm, double Feed) Running(Step step, Cutter set)
+    {
+        if (set.Kind == CutterKind.Tap && step.Speed is null)
+        {
+            if (set.Pitch > 0)
+            {
+                _ = bench.Show(Work.Value(new($"{set.Name} goes on each turn", "its pitch", bench.Figures.L(set.Pitch), set.Pitch, Work.Geometry), "mm"));
+            }
+
+            return (0, 0);
+        }
+
+        var rpm = bench.Show(step.Speed is { } asked ? Asked(asked.Value) : bench.Speeds.Rpm(set));
+        var feed = bench.Show(bench.Speeds.Feed(set, rpm));
+        return (rpm.Result, feed.Result * bench.Job.Unit.MillimetresPerUnit());
+    }
+
     private static Working Asked(double rpm) =>
         Work.Value(new("speed", "as typed", Figures.Bare(rpm), rpm, Work.Practice), "rpm");
 
     private bool Touch(Step step, Cutter cutter, CutterShape shape, Point2? pilot)
     {
+        if (!bench.ZeroZ)
+        {
+            bench.ZeroZ = true;
+            bench.Say(FindingCatalogue.ZeroMissing(new FindingPlace(step.Id, step.Where), "z", "no 'zero z' stands before it in this holding, so on what and with what paper its cutters are touched off is not told"));
+        }
+
         var machine = bench.Machine;
         if (TouchPlaces.OnTop(machine.Metal, cutter, shape, 0, pilot) is not { } found)
         {
@@ -99,7 +121,7 @@ internal sealed class Toucher(Bench bench)
         var drawn = bench.Drawing.Features.Where(f => !f.IsCut).Select(bench.Plan.Of).OfType<PlanFeature>().Where(f => Math.Abs(f.High - top) < 1e-6).ToList();
         foreach (var f in drawn.Where(f => f.Outlines.Any(o => o.Distance(p) < bench.Radius) && Stands(f, top)))
         {
-            return f.Feature.Name + " top";
+            return f.Feature.Name == "top" || f.Feature.Name.EndsWith(" top", StringComparison.Ordinal) ? "upper face of " + f.Feature.Name : f.Feature.Name + " top";
         }
 
         return drawn.Count > 0 ? "bar's faced top" : Math.Abs(bench.Metal.Box(0).Max.Z - top) < 1e-6 ? "bar top" : "top";

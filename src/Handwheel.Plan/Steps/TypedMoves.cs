@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Documents;
+using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Setting;
@@ -11,6 +12,25 @@ namespace Handwheel.Plan.Steps;
 internal sealed class TypedMoves(Bench bench)
 {
     internal void Plan(MoveStep step)
+    {
+        if (step is { Cutting: true, TurnsRotary: false, X: null, Y: null, Z: { } z } && step.Text.StartsWith("plunge", StringComparison.OrdinalIgnoreCase) && z.Value > bench.Machine.At.Z + 1e-9)
+        {
+            var stands = bench.Figures.R(bench.Machine.At.Z, bench.Work.Facts(Axis.Z).Step);
+            bench.Cannot(step, $"This plunge goes up: the cutter stands at Z {stands}, and {z.Text} is above that", "Z goes down towards minus: 'plunge z to -3'. To lift the cutter write 'move z to 5'.");
+            return;
+        }
+
+        bench.Machine.Watch();
+        Moves(step);
+        var idle = step.Cutting && bench.Machine.Shape is not null && !bench.Machine.Met;
+        (idle, bench.Idle) = (idle && !bench.Idle, idle || (bench.Idle && !step.Cutting));
+        if (idle)
+        {
+            bench.Say(FindingCatalogue.CutsNothing(new FindingPlace(step.Id, step.Where)));
+        }
+    }
+
+    private void Moves(MoveStep step)
     {
         (Axis Axis, Typed? Value)[] asked = [(Axis.X, step.X), (Axis.Y, step.Y), (Axis.Z, step.Z)];
         var cuts = step.Cutting && !step.TurnsRotary;

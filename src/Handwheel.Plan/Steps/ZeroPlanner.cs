@@ -1,3 +1,4 @@
+using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
@@ -65,6 +66,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
     // Z belongs to a cutter: the first that this holding uses.
     private void Height(ZeroStep step)
     {
+        bench.ZeroZ = true;
         bench.Paper = step.Size?.Value ?? Gauge("paper") ?? UsualPaper;
         var name = step.Cutter ?? bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).Select(s => s.Cutter).FirstOrDefault(c => c is not null && bench.Shop.Cutters.TryGetValue(c, out var k) && CutterShapes.Turns(k));
         if (name is not null && bench.Shop.Cutters.TryGetValue(name, out var cutter))
@@ -113,11 +115,19 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
     private void OnCentre(ZeroStep step, Axis axis)
     {
         var set = bench.Figures.R(0, bench.Work.Facts(axis).Step);
+        var stands = bench.Machine.Setup.Rotary is { Lies: true } || bench.Plan.Find(step.Feature) is not { } f || Standing.Stands(bench.Metal, f);
+        var last = step.Axes[^1] == (axis == Axis.X ? 'x' : 'y');
+        if (!stands && last)
+        {
+            bench.Say(FindingCatalogue.NotCutYet(new FindingPlace(step.Id, step.Where), step.Feature!, step.By));
+        }
+
         var says = (step.Feature, axis) switch
         {
             _ when bench.Machine.Setup.Rotary is { Lies: true } => $"Spindle stopped. Find both sides of a true bar in the indexer's chuck with the finder; crank {axis} to the middle between them: the spindle stands over the indexer's axis. Set {axis} {set}.",
-            (null, Axis.X) => $"Spindle stopped, a true pin in it; an indicator on the rotary's table, its needle on the pin. Turn the rotary once round and crank X and Y until the needle stands still: the spindle is over the rotary's centre. Set {axis} {set}.",
+            (null, Axis.X) => Centre(axis, set),
             (null, _) => $"In the same place, set {axis} {set}.",
+            ({ } name, _) when !stands => (axis == Axis.X ? Centre(axis, set) : $"In the same place, set {axis} {set}.") + (last ? " " + ByTheStock(step, name) : string.Empty),
             ({ } name, Axis.X) => $"Spindle stopped, over the rotary's centre ({FoundBefore()}). Slide the work until the {name} stands there: {Fits(step)}, an indicator in the spindle against it, turn the rotary and tap the work along until the needle stands still. Clamp, turn once more to see that it stayed. Set {axis} {set}.",
             ({ } name, _) => $"The {name} runs true: set {axis} {set}.",
         };
@@ -129,6 +139,9 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         });
     }
 
+    private string Centre(Axis axis, string set) =>
+        $"Spindle stopped, a true pin in it; an indicator on the rotary's table, its needle on the pin. Turn the rotary once round and crank X and Y until the needle stands still: the spindle is over the rotary's centre. Set {axis} {set}.";
+
     // Where the rotary's centre was found already its readings are told; else how it is found.
     private string FoundBefore()
     {
@@ -137,6 +150,24 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         return found
             ? $"where {before!.Name} read X {bench.Figures.R(0, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(0, bench.Work.Facts(Axis.Y).Step)}: crank there"
             : "a true pin in the spindle, an indicator on the rotary, X and Y cranked until its needle stands still as the rotary turns";
+    }
+
+    // What is not cut yet comes over the centre by the sides of the stock, each met where the readout says it stands.
+    private string ByTheStock(ZeroStep step, string name)
+    {
+        var half = (Gauge("finder") ?? 10) / 2;
+        List<string> sides = [];
+        if (step.Axes.Contains('x', StringComparison.Ordinal) && Surface(Axis.X, high: false) is { } left)
+        {
+            sides.Add($"the stock's left end is met at X {bench.Figures.R(Snap(Axis.X, left.Place - half), bench.Work.Facts(Axis.X).Step)}");
+        }
+
+        if (step.Axes.Contains('y', StringComparison.Ordinal) && Surface(Axis.Y, high: false) is { } near)
+        {
+            sides.Add($"its near side at Y {bench.Figures.R(Snap(Axis.Y, near.Place - half), bench.Work.Facts(Axis.Y).Step)}");
+        }
+
+        return $"The {name} is not cut yet: with a finder of {bench.Figures.LU(2 * half)} slide the work until {string.Join(" and ", sides)}; then the place of the {name} is over the rotary's centre. Clamp, and find them once more.";
     }
 
     private string Fits(ZeroStep step) => bench.Plan.Find(step.Feature) is { Feature.IsCut: true } hole && AimedDrawing.RadiusOf(hole.Feature) is { } r
@@ -148,6 +179,12 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         if (bench.Plan.Find(step.Feature) is not { } f)
         {
             bench.Cannot(step, $"'{step.Feature}' does not stand upright in this holding.", "Name a hole or boss whose axis is upright.");
+            return;
+        }
+
+        if (!Standing.Stands(bench.Metal, f))
+        {
+            bench.Cannot(step, $"The {f.Feature.Name} is not cut yet: nothing of it stands to be found", $"Find X and Y on the stock, 'zero x on left end of stock by finder' and 'zero y on fixed jaw by indicator': the {f.Feature.Name} is then reached by its drawn distance from there. Or cut it first.");
             return;
         }
 

@@ -22,7 +22,7 @@ public sealed record Working
     /// <summary>The result as used: rounded once to the readout or dial where it is a reading, else <see cref="Exact"/>.</summary>
     public required double Result { get; init; }
 
-    /// <summary><c>mm</c>, <c>deg</c>, <c>rpm</c>, <c>mm/min</c>, <c>s</c>, <c>1</c>.</summary>
+    /// <summary><c>mm</c>, <c>deg</c>, <c>rpm</c>, <c>mm/min</c> (<c>in/min</c> in an inch job), <c>s</c>, <c>1</c>.</summary>
     public required string Unit { get; init; }
 
     /// <summary>What rounding did: <c>9.8404 to 0.005, towards metal left: 0.0046</c>; empty where nothing was rounded.</summary>

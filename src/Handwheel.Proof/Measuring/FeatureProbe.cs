@@ -8,8 +8,9 @@ internal sealed class FeatureProbe
 {
     private const int Spokes = 24;
     private const double OffRound = 0.013;
-    private static readonly double[] Shares = [0.06, 0.27, 0.5, 0.73, 0.94];
 
+    // Off round shares: no level lies in a face drawn at a half or a quarter.
+    private static readonly double[] Shares = [0.0613, 0.2687, 0.5037, 0.7319, 0.9383];
 
     // A cone may be cut away but for a rim near either end.
     private static readonly double[] ConeShares = [0.02, 0.05, 0.1, 0.27, 0.5, 0.73, 0.9, 0.95, 0.98];

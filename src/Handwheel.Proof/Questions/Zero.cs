@@ -47,6 +47,28 @@ internal static class Zero
         }
     }
 
+    /// <summary>Asks whether every cut on turned work rests on a rotary centre that was found: its axis is where the readout says, or nothing turned is.</summary>
+    /// <param name="subject">What is looked at.</param>
+    /// <returns>Halts <c>zero</c>, the first such move of each holding.</returns>
+    public static IEnumerable<Finding> Turned(Subject subject)
+    {
+        var found = false;
+        foreach (var stage in subject.Trace.Held.Select(h => h.Stage))
+        {
+            var setup = stage.Facts.Setup!;
+            bool On(Axis axis) => subject.Trace.Touches.Any(t => t.Stage == stage && t.Touch.Axis == axis && t.Touch.On == "rotary centre");
+            found = (found && setup.Carried.Contains("x", StringComparer.Ordinal) && setup.Carried.Contains("y", StringComparer.Ordinal)) || (On(Axis.X) && On(Axis.Y));
+            var first = found || setup.Rotary is not { Lies: false } ? null : subject.Trace.Strokes.FirstOrDefault(s => s.Stage == stage && s is { Hand: null, Cutting: true } && IsTurned(s));
+            if (first is not null)
+            {
+                yield return FindingCatalogue.CentreUnfound(first.Place);
+            }
+        }
+    }
+
+    // Whether the work stands or goes turned from how it was set up.
+    private static bool IsTurned(Stroke stroke) => stroke.Legs.Any(l => l.IsTurning || Math.Abs(Math.IEEERemainder(l.To.T, 360)) > 1e-6);
+
     // Whether a stroke that gouges took the metal where the surface is meant to be.
     private static bool TakenBy(Subject subject, FollowedTouch touched, IReadOnlySet<int> gouging)
     {

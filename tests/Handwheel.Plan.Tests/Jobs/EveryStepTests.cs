@@ -33,7 +33,7 @@ public sealed partial class EveryStepTests
         var read = JobReader.Read("step.handwheel", text, name => File.ReadAllText(Path.Combine(Root(), "examples", name)));
         Assert.True(read.Value is not null && read.Shop is not null);
         var plan = Planner.Plan(read.Value, read.Shop);
-        Assert.All(plan.Findings, f => Assert.Equal("cannot-plan", f.Code));
+        Assert.All(plan.Findings, f => Assert.Contains(f.Code, (string[])["cannot-plan", "cuts-nothing"]));
         var planned = plan.Stages.Single().Steps[^1];
         Assert.True(planned.Lines.Count > 0 || plan.Findings.Any(f => f.Step == planned.Step.Id), step);
     }
