@@ -32,7 +32,7 @@ public sealed class CountersinkTests
     {
         var job = new Whole(Job);
         Assert.Empty(job.Halts);
-        Assert.Empty(job.All.Where(f => f.Code is "zero" or "lost-reference"));
+        Assert.DoesNotContain(job.All, f => f.Code is "zero" or "lost-reference");
         var touch = job.Lines("A6").OfType<TouchOffLine>().Single().TouchOff;
         Assert.True(Math.Sqrt(((touch.At.X - 10) * (touch.At.X - 10)) + ((touch.At.Y - 5) * (touch.At.Y - 5))) > 2.5 + 0.5);
         Assert.Equal(-3.5, job.Lines("A6").OfType<MoveLine>().Single(m => m.Cutting).To, 9);

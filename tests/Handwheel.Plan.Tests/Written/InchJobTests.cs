@@ -135,7 +135,7 @@ public sealed class InchJobTests
     public void A_size_is_measured_with_what_takes_it(string size, string name, string with)
     {
         var (plan, read) = Planned("face to -.020 with em500\n  measure " + name, size, t => t.Replace("2 by 1 at", name == "base wide" ? "2 by 1.002 at" : "2 by 1 at", StringComparison.Ordinal).Replace("bar 1 wide", "bar 1.002 wide", StringComparison.Ordinal));
-        Assert.Empty(read.Where(f => f.Grade == Grade.Halt));
+        Assert.DoesNotContain(read, f => f.Grade == Grade.Halt);
         Assert.Equal(with, Step(plan!, "A4").Lines.OfType<MeasureLine>().Single().With);
     }
 
@@ -159,7 +159,7 @@ public sealed class InchJobTests
     public void A_block_on_its_back_has_sides()
     {
         var (plan, read) = Planned("side base, left end, to .3 with em500, 0.1 a pass", job: t => t.Replace("in tool vise on rotary,", "in tool vise on rotary, back up,", StringComparison.Ordinal));
-        Assert.Empty(read.Where(f => f.Grade == Grade.Halt));
+        Assert.DoesNotContain(read, f => f.Grade == Grade.Halt);
         Assert.DoesNotContain(plan!.Findings, f => f.Code == "cannot-plan");
         Assert.NotEmpty(Step(plan, "A3").Lines);
     }
