@@ -4,21 +4,40 @@ using Handwheel.Solids.Workpieces;
 
 namespace Handwheel.Solids.Questions;
 
-// Climbs along the reference's surface to the place where the excess is deepest along the normal, by soundings alone.
-internal sealed class ExcessRefiner(Workpiece workpiece, Solid reference, bool outward)
+// Climbs, by soundings alone, to the place of the excess that is farthest from the reference's surface. The excess is bounded by the workpiece's surface:
+// from a place of it, the line away from the reference is followed to where the excess ends; then the line is moved aside, along the workpiece's edges
+// among other ways, and the corners its faces make are tried.
+internal sealed class ExcessRefiner
 {
-    private readonly record struct Spot(Point3 Place, Vector3 Direction, double Depth, SurfaceId Surface);
+    private const double Golden = 2.399963229728653;
+    private readonly Workpiece workpiece;
+    private readonly Solid reference;
+    private readonly bool outward;
+    private readonly NearestPlace nearest;
+    private readonly List<Vector3> hints = [];
+
+    internal ExcessRefiner(Workpiece workpiece, Solid reference, bool outward)
+    {
+        this.workpiece = workpiece;
+        this.reference = reference;
+        this.outward = outward;
+        nearest = new(reference);
+    }
+
+    // A place of the excess, its nearest place on the reference.
+    private readonly record struct Spot(Point3 Place, Point3 Foot, double Depth)
+    {
+        internal Vector3 Away => (Place - Foot).ToUnit();
+    }
 
     internal Excess Refine(ExcessScan scan)
     {
-        // Each stretch on a ray gives its ends and its middle; their feet on the reference start the climb, the deepest few only.
         var spots = new List<Spot>();
         foreach (var (from, to) in scan.Longest)
         {
-            foreach (var share in (double[])[1e-9, 0.5, 1 - 1e-9])
+            foreach (var share in (ReadOnlySpan<double>)[1e-9, 0.5, 1 - 1e-9])
             {
-                var (foot, normal, distance) = Foot(from + ((to - from) * share), (to - from).ToUnit());
-                if (double.IsFinite(distance) && Measure(foot, outward ? normal : -normal) is { } spot)
+                if (Measure(from + ((to - from) * share), all: true) is { } spot)
                 {
                     spots.Add(spot);
                 }
@@ -26,198 +45,222 @@ internal sealed class ExcessRefiner(Workpiece workpiece, Solid reference, bool o
         }
 
         Spot? best = null;
-        var climbed = 0;
+        var climbed = new List<Point3>();
         foreach (var spot in spots.OrderByDescending(s => s.Depth))
         {
-            if (climbed == 4)
+            if (climbed.Count == 4)
             {
                 break;
             }
 
-            if (best is not { } b || spot.Place.DistanceTo(b.Place) > scan.Spacing)
+            if (climbed.TrueForAll(c => c.DistanceTo(spot.Place) > scan.Spacing))
             {
-                var top = Climb(spot, scan.Spacing);
+                climbed.Add(spot.Place);
+                var top = Climb(spot, Math.Max(scan.Spacing, scan.Box.Size.Length / 2));
+                climbed.Add(top.Place);
                 best = best is { } known && known.Depth >= top.Depth ? known : top;
-                climbed++;
             }
         }
 
-        var (place, towards) = scan.Longest[0];
-        var found = best ?? new Spot(place, (towards - place).ToUnit(), place.DistanceTo(towards), SurfaceAt(Line3.Through(place, towards), place.DistanceTo(towards)));
-        return new(found.Place, found.Depth, found.Direction, scan.Volume, found.Surface, scan.Box, scan.Guarantee);
+        var (start, end) = scan.Longest[0];
+        var found = best ?? new Spot(start, end, start.DistanceTo(end));
+        var line = new Line3(found.Foot, found.Away);
+        return new(found.Foot, found.Depth, found.Away, scan.Volume, SurfaceAt(line, found.Depth), scan.Box, scan.Guarantee);
     }
 
-    // Pattern search over the tangent plane, the step halved to nothing.
+    // Aside by a step halved to nothing, sixteen ways turned anew each time.
     private Spot Climb(Spot start, double step)
     {
-        var best = start;
-        for (var h = step; h > 1e-8; h /= 2)
+        var best = Risen(start, step);
+        var turn = 0.0;
+        for (var h = step; h > 1e-9; h /= 2)
         {
-            for (var tries = 0; tries < 40; tries++)
+            for (var tries = 0; tries < 24; tries++)
             {
                 var before = best.Depth;
-                var across = Math.Abs(best.Direction.Z) < 0.9 ? Vector3.UnitZ : Vector3.UnitX;
-                var u = best.Direction.Cross(across).ToUnit();
-                var v = best.Direction.Cross(u);
+                var away = best.Away;
+                var u = away.Cross(Math.Abs(away.Z) < 0.9 ? Vector3.UnitZ : Vector3.UnitX).ToUnit();
+                var v = away.Cross(u);
+                turn += Golden;
                 for (var k = 0; k < 8; k++)
                 {
-                    var (s, c) = Math.SinCos(k * Math.PI / 4);
-                    var aside = best.Place + (u * (h * c)) + (v * (h * s));
-                    if (On(new Line3(aside, best.Direction), 2 * h) is { } spot && spot.Depth > best.Depth)
-                    {
-                        best = spot;
-                    }
+                    var (s, c) = Math.SinCos(turn + (k * Math.PI / 4));
+                    var aside = (u * (h * c)) + (v * (h * s));
+                    best = Better(best, best.Place + aside, h);
+                    best = Plain(best, best.Place + aside);
                 }
 
-                if (best.Depth <= before)
+                best = Plain(Plain(best, best.Place + (best.Away * h)), best.Place - (best.Away * h));
+
+                best = AlongEdges(best, h);
+                if (best.Depth <= before + 1e-12)
                 {
                     break;
                 }
             }
         }
 
+        // Once more with care: is there a nearer place of the reference after all?
+        var close = nearest.FindClosely(best.Place, [.. hints, -best.Away]);
+        return close is { } hit && hit.Distance < best.Depth ? best with { Foot = hit.Place, Depth = hit.Distance } : best;
+    }
+
+    // Planes of the workpiece met near the spot: their shared lines are gone along, their shared corners tried.
+    private Spot AlongEdges(Spot best, double h)
+    {
+        var back = best.Place - (best.Away * Math.Min(h, 0.5 * best.Depth));
+        var planes = PlanesNear(back, 4 * h);
+        for (var i = 0; i < planes.Count; i++)
+        {
+            for (var j = i + 1; j < planes.Count; j++)
+            {
+                var along = planes[i].Normal.Cross(planes[j].Normal);
+                if (along.Length < 1e-3)
+                {
+                    continue;
+                }
+
+                var edge = Shared(best.Place, planes[i], planes[j]);
+                along = along.ToUnit();
+                best = Kept(best, edge, back);
+                best = Kept(best, edge + (along * h), back);
+                best = Kept(best, edge - (along * h), back);
+                for (var k = j + 1; k < planes.Count; k++)
+                {
+                    var rate = along.Dot(planes[k].Normal);
+                    if (Math.Abs(rate) > 1e-3)
+                    {
+                        best = Kept(best, edge - (along * ((edge - planes[k].Place).Dot(planes[k].Normal) / rate)), back);
+                    }
+                }
+            }
+        }
+
         return best;
     }
 
-    // The reference's surface nearest along a line to its origin, and the excess measured from there along the normal.
-    private Spot? On(in Line3 line, double within)
+    private static Point3 Shared(Point3 p, (Point3 Place, Vector3 Normal) a, (Point3 Place, Vector3 Normal) b)
     {
-        using var rented = SpanPool.Rent(out var list);
-        reference.Sound(line, closed: true, list);
-        list.Normalise();
-        var nearest = double.PositiveInfinity;
-        SurfaceId face = default;
-        foreach (ref readonly var span in list.Items)
-        {
-            if (Math.Abs(span.From) < Math.Abs(nearest))
-            {
-                (nearest, face) = (span.From, span.FromSurface);
-            }
-
-            if (Math.Abs(span.To) < Math.Abs(nearest))
-            {
-                (nearest, face) = (span.To, span.ToSurface);
-            }
-        }
-
-        if (!(Math.Abs(nearest) <= within))
-        {
-            return null;
-        }
-
-        var place = line.At(nearest);
-        var n = reference.NormalAt(face, place);
-        var direction = outward ? n : -n;
-        if (!(direction.Length > 0.5))
-        {
-            return null;
-        }
-
-        return Measure(place, direction);
+        p -= a.Normal * (p - a.Place).Dot(a.Normal);
+        var down = (b.Normal - (a.Normal * a.Normal.Dot(b.Normal))).ToUnit();
+        return p - (down * ((p - b.Place).Dot(b.Normal) / down.Dot(b.Normal)));
     }
 
-    // The excess from a place of the reference along its normal; where its far end has a nearer foot on the reference, from there.
-    private Spot? Measure(Point3 place, Vector3 direction)
+    // A place a hair back from one on the workpiece's edge or corner, if it is excess and deeper.
+    private Spot Kept(Spot best, Point3 at, Point3 back)
     {
-        Spot? kept = null;
-        for (var i = 0; i < 4; i++)
-        {
-            if (Straight(place, direction) is not { } spot)
-            {
-                return kept;
-            }
-
-            kept = spot;
-            var far = place + (direction * (spot.Depth * (1 - 1e-12)));
-            var (foot, normal, distance) = Foot(far, direction);
-            if (!(distance < spot.Depth - 1e-9))
-            {
-                return kept;
-            }
-
-            kept = spot with { Place = foot, Direction = outward ? normal : -normal, Depth = distance };
-            (place, direction) = (foot, kept.Value.Direction);
-        }
-
-        return kept;
+        var place = at + ((back - at).ToUnit() * 1e-10);
+        return IsExcess(place) ? Deeper(best, place) : best;
     }
 
-    private Spot? Straight(Point3 place, Vector3 direction)
+    private List<(Point3 Place, Vector3 Normal)> PlanesNear(Point3 p, double within)
     {
-        var line = new Line3(place, direction);
-        Spans metal = workpiece.Sound(line), wanted = reference.Sound(line);
-        var excess = outward ? metal.Difference(wanted) : wanted.Difference(metal);
-        foreach (var span in excess)
+        var planes = new List<(Point3 Place, Vector3 Normal)>();
+        foreach (var u in (ReadOnlySpan<Vector3>)[Vector3.UnitX, Vector3.UnitY, Vector3.UnitZ, new Vector3(1, 1, 0.1).ToUnit(), new Vector3(1, -1, 0.1).ToUnit(), new Vector3(0.1, 1, 1).ToUnit(), new Vector3(1, 0.1, -1).ToUnit()])
         {
-            if (span.From <= 1e-7 && span.To > 1e-7)
+            var line = new Line3(p, u);
+            foreach (var span in workpiece.Sound(line))
             {
-                return new(place, direction, span.To, SurfaceAt(line, span.To));
+                Note(line.At(span.From), span.From, span.FromSurface);
+                Note(line.At(span.To), span.To, span.ToSurface);
             }
         }
 
-        return null;
+        return planes;
+
+        void Note(Point3 place, double t, SurfaceId surface)
+        {
+            if (Math.Abs(t) < within && planes.Count < 8)
+            {
+                var n = workpiece.NormalAt(surface, place);
+                if (!planes.Exists(k => (k.Normal - n).Length < 1e-9))
+                {
+                    planes.Add((place, n));
+                }
+            }
+        }
     }
 
-    // The nearest place of the reference's surface: along some lines first, then along the normal met, until it stays.
-    private (Point3 Place, Vector3 Normal, double Distance) Foot(Point3 p, Vector3 along)
+    private bool IsExcess(Point3 p) => outward
+        ? workpiece.Contains(p) && !reference.Contains(p)
+        : reference.Contains(p) && !workpiece.Contains(p);
+
+    // A place beside the spot, followed away from the reference to where the excess ends, if that is deeper.
+    private Spot Better(Spot best, Point3 beside, double h)
     {
-        var best = (Place: p, Normal: along, Distance: double.PositiveInfinity);
-        foreach (var d in (Vector3[])[along, new(1, 0, 0), new(0, 1, 0), new(0, 0, 1), Vector3.UnitX + new Vector3(0, 1, 0.01), new(1, -1, 0.01), new(0.01, 1, 1), new(0.01, 1, -1), new(1, 0.01, 1), new(1, 0.01, -1)])
+        var line = new Line3(beside, best.Away);
+        var end = double.NaN;
+        foreach (var span in ExcessAlong(line))
         {
-            best = Nearer(p, d.ToUnit(), best);
+            if (span.From <= 2 * h && span.To >= -2 * h)
+            {
+                end = span.To;
+            }
         }
 
-        for (var i = 0; i < 30; i++)
+        return double.IsFinite(end) ? Deeper(best, line.At(end) - (best.Away * 1e-11)) : best;
+    }
+
+    // A place beside the spot itself, for where walls on both sides are equally far.
+    private Spot Plain(Spot best, Point3 beside) =>
+        IsExcess(beside) ? Deeper(best, beside) : best;
+
+    // A place that seems deeper is measured again with care before it is believed.
+    private Spot Deeper(Spot best, Point3 place) =>
+        Measure(place, all: false) is { } seems && seems.Depth > best.Depth && Measure(place, all: true) is { } spot && spot.Depth > best.Depth ? spot : best;
+
+    // The spot followed away from the reference as far as that goes.
+    private Spot Risen(Spot spot, double h)
+    {
+        for (var i = 0; i < 20; i++)
         {
-            var next = Nearer(p, best.Normal, best);
-            if (!(next.Distance < best.Distance - 1e-12))
+            var next = Better(spot, spot.Place, h);
+            if (next.Depth <= spot.Depth + 1e-12)
             {
                 break;
             }
 
-            best = next;
+            spot = next;
         }
 
-        return best;
+        return spot;
     }
 
-    private (Point3 Place, Vector3 Normal, double Distance) Nearer(Point3 p, Vector3 direction, (Point3 Place, Vector3 Normal, double Distance) best)
+    private Spans ExcessAlong(in Line3 line)
     {
-        var line = new Line3(p, direction);
-        using var rented = SpanPool.Rent(out var list);
-        reference.Sound(line, closed: true, list);
-        list.Normalise();
-        foreach (ref readonly var span in list.Items)
-        {
-            if (Math.Abs(span.From) < best.Distance)
-            {
-                best = (line.At(span.From), reference.NormalAt(span.FromSurface, line.At(span.From)), Math.Abs(span.From));
-            }
+        Spans metal = workpiece.Sound(line), wanted = reference.Sound(line);
+        return outward ? metal.Difference(wanted) : wanted.Difference(metal);
+    }
 
-            if (Math.Abs(span.To) < best.Distance)
-            {
-                best = (line.At(span.To), reference.NormalAt(span.ToSurface, line.At(span.To)), Math.Abs(span.To));
-            }
+    private Spot? Measure(Point3 place, bool all)
+    {
+        var hit = nearest.Find(place, hints, all);
+        if (hit is not { } foot)
+        {
+            return null;
         }
 
-        return best;
+        hints.Clear();
+        hints.AddRange(nearest.Normals);
+        hints.Add((foot.Place - place).ToUnit());
+        return new(place, foot.Place, foot.Distance);
     }
 
     // The workpiece's surface nearest to a distance along a line.
     private SurfaceId SurfaceAt(in Line3 line, double t)
     {
-        var nearest = double.PositiveInfinity;
+        var nearestEnd = double.PositiveInfinity;
         SurfaceId face = default;
         foreach (var span in workpiece.Sound(line))
         {
-            if (Math.Abs(span.From - t) < nearest)
+            if (Math.Abs(span.From - t) < nearestEnd)
             {
-                (nearest, face) = (Math.Abs(span.From - t), span.FromSurface);
+                (nearestEnd, face) = (Math.Abs(span.From - t), span.FromSurface);
             }
 
-            if (Math.Abs(span.To - t) < nearest)
+            if (Math.Abs(span.To - t) < nearestEnd)
             {
-                (nearest, face) = (Math.Abs(span.To - t), span.ToSurface);
+                (nearestEnd, face) = (Math.Abs(span.To - t), span.ToSurface);
             }
         }
 
