@@ -41,6 +41,9 @@ public sealed class PlainWordsTests
     [InlineData("Tr20x4", "thread", double.NaN, "")]
     [InlineData("thread 3-4 2A", "thread", double.NaN, "")]
     [InlineData("MK2", "taper", double.NaN, "")]
+    [InlineData("how far should an m5 bolt be screwed into cast iron", "engagement for equal strength", 4.01, "mm")]
+    [InlineData("pushing a 10mm bush 20 long 16 od into a housing how much force", "greatest push to press it on", double.NaN, "")]
+    [InlineData("which fit for a bearing on a 25 mm shaft", "shaft k6: upper deviation", 15, "um")]
     [InlineData("fit 25 j7", "shaft j7: upper deviation", 13, "um")]
     public void The_value_meant_comes_first(string question, string name, double value, string unit)
     {

@@ -17,7 +17,7 @@ internal static class AskedFor
         ("screw", "key keys allen wrench spanner", "key across flats|across flats"), ("screw", "counterbore cbore c'bore counterbored", "counterbore"),
         ("screw", "countersink csk countersunk countersinking", "countersink|sharp edge"), ("screw", "height tall", "head height"),
         ("bolt", "torque tight tighten tightening", "torque|VDI"), ("bolt", "preload clampload", "preload"), ("bolt", "proof", "proof"),
-        ("press", "push tons ton tonnage", "push"), ("press", "slip slips twist", "torque"), ("press", "warm warmth heat heating hot temperature", "warmth"), ("press", "crack burst stress", "stress"),
+        ("press", "push pushing force tons ton tonnage", "push"), ("press", "slip slips twist", "torque"), ("press", "warm warmth heat heating hot temperature", "warmth"), ("press", "crack burst stress", "stress"),
         ("press", "pressure", "pressure"),
         ("speed", "rpm revs rev spin", "spindle speed"), ("speed", "sfm surface", "cutting speed"), ("speed", "feed feedrate tooth chipload", "feed"),
         ("force", "power horsepower hp", "power"), ("force", "torque", "torque"), ("force", "thrust", "thrust"),

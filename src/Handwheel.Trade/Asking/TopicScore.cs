@@ -47,6 +47,7 @@ internal static partial class TopicScore
         "drill" when NamesDrill(question) => 5,
         "bolt circle" when Any(question, "circle", "chord") && question.Tokens.Any(t => t.IsNumber && Units.IsLength(t.Unit)) => 5,
         "polygon" when Any(question, "nut", "bolt", "spanner") && Any(question, "across") => 4,
+        "press" when Any(question, "bush", "bushing", "dowel", "liner", "sleeve") && Any(question, "push", "pushing", "force", "into", "press") && !FitNamed(question) => 6,
         "metal" when Any(question, "weigh", "weighs", "weight", "heavy") => 4,
         "speed" => Speed(question),
         "buckle" when Any(question, "rod", "punch", "strut", "prop", "column") && Any(question, "long", "take", "stand") && question.Tokens.Any(t => t.Unit is "N" or "kN" or "lbf" or "kgf") => 5,
@@ -61,6 +62,7 @@ internal static partial class TopicScore
         "tap drill" when Any(question, "drill", "hole", "bit", "drilling") && Any(question, "thread", "threads", "tap", "tapped", "threaded") => 4,
         "strip" when Any(question, "into", "in") && Any(question, "thread", "threads", "threaded", "tapped") && Any(question, "trust", "hold", "enough", "pull", "safe") => 4,
         "thread" when DepthOf(question) => 7,
+        "strip" when Any(question, "screwed", "screw") && Any(question, "far", "into") => 5,
         "strip" when Any(question, "deep", "depth", "enough") && Any(question, "thread", "threads", "screw") => 3,
         "thread" when Any(question, "small", "smallest", "least", "big", "biggest", "largest", "greatest", "scrap", "oversize", "undersize", "gauge", "gage") && Any(question, "tapped", "thread", "threaded", "stud", "class") => 5,
         "bolt" when question.Tokens.Any(t => t.Raw is "8.8" or "10.9" or "12.9" or "A2-70" or "A4-80") && !Any(question, "strip", "deep", "engagement") => 4,
@@ -69,6 +71,8 @@ internal static partial class TopicScore
 
     // "thread depth", "depth of thread".
     private static bool DepthOf(Question question) => question.Text.Contains("thread depth", StringComparison.OrdinalIgnoreCase) || question.Text.Contains("depth of thread", StringComparison.OrdinalIgnoreCase);
+
+    private static bool FitNamed(Question question) => question.Tokens.Any(t => Iso286.IsZone(t.Raw));
 
     private static int Speed(Question question) =>
         question.Tokens.Any(t => t.Unit == "rpm") && Any(question, "speed", "surface", "sfm", "cutting") ? 5
@@ -81,7 +85,7 @@ internal static partial class TopicScore
 
     private static int Fit(Question question) =>
         question.Tokens.Any(t => t.Raw.Contains('/', StringComparison.Ordinal) && t.Raw.Split('/').All(Iso286.IsZone)) ? 6
-        : question.Tokens.Any(t => (Iso286.IsZone(t.Raw) && t.Raw[0] != 'M' && !MorseShape().IsMatch(t.Raw)) || InchClass().IsMatch(t.Raw)) ? 3
+        : question.Tokens.Any(t => (Iso286.IsZone(t.Raw) && t.Raw[0] != 'M' && !MorseShape().IsMatch(t.Raw) && !(t.Raw[0] == 'm' && Any(question, "bolt", "bolts", "screw", "screws", "tap", "thread", "nut", "stud", "screwed"))) || InchClass().IsMatch(t.Raw)) ? 3
         : 0;
 
     [GeneratedRegex("^(?:mt|mk|cm|m[.]t[.]|morse|b&s|bs|jt|nt|nmtb|iso|bt|cat|sk|r)[-#]?[0-9]+s?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]

@@ -40,6 +40,12 @@ internal static class FitTopic
 
     private static (string Hole, string Shaft) Words(Question q, ReplyBuilder r)
     {
+        if (q.Has("bearing", "bearings"))
+        {
+            r.Note("'bearing' was taken as k6 on the shaft and H7 in the housing, common for a turning shaft and a light, steady load; the bearing maker's table comes first.");
+            return q.Has("housing", "hole", "bore") ? ("H7", string.Empty) : (string.Empty, "k6");
+        }
+
         foreach (var (words, hole, shaft) in Spoken)
         {
             if (q.Has(words))

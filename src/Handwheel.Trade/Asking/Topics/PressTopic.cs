@@ -20,14 +20,14 @@ internal static class PressTopic
         var named = q.Labelled(
             ("hub", ["hub", "outside", "od", "outer", "sleeve", "ring", "bush", "bushing"]), ("length", ["long", "length", "wide", "thick", "deep"]),
             ("interference", ["interference", "tight", "oversize", "bigger", "squeeze"]), ("bore", ["hollow", "bored"]), ("friction", ["friction", "mu"]));
-        q.Has("press", "fit", "shrink", "in", "pin", "steel", "shaft", "force", "push", "heat", "drive");
+        q.Has("press", "fit", "shrink", "in", "pin", "steel", "shaft", "force", "push", "pushing", "into", "housing", "much", "heat", "drive");
         if (inch.Length > 0)
         {
             q.Inch = true;
         }
 
         var interference = named.TryGetValue("interference", out var i) ? q.Mm(i) : double.NaN;
-        var size = q.Length() ?? Only(q, named);
+        var size = Bushed(q, named, q.Length() ?? Only(q, named));
         var (least, most) = double.IsNaN(interference) ? FromFit(r, size, hole, shaft, inch) : (interference, interference);
         var hub = named.TryGetValue("hub", out var h) ? q.Mm(h) : Assume(r, 2 * size, "outside of the hub", "hub 40");
         var length = named.TryGetValue("length", out var l) ? q.Mm(l) : Assume(r, size, "length of the joint", "long 25");
@@ -43,6 +43,20 @@ internal static class PressTopic
         r.Add($"warmth that opens the hub for {r.L(most)} and 0.05 mm to spare", PressFits.RiseK(size, most + 0.05, metal.Expansion * 1e-6), "K", PressFits.Basis, $"opening / (d x {N(metal.Expansion, 1)}e-6)")
             .Note($"Hub: {metal.Name}; shaft: steel, {(bore > 0 ? "bored " + r.L(bore) : "solid")}; friction {N(friction)}.")
             .Caution("Press straight, in a press with a guard, hands clear: a brittle hub or a cocked pin flies. Warm hubs burn: gloves, and no oil near a flame.");
+    }
+
+    // A bush pushed into a housing joins at its outside, and its bore is the hollow.
+    private static double Bushed(Question q, Dictionary<string, Token> named, double size)
+    {
+        if (!q.HasIn("bush", "bushing", "liner", "sleeve") || !q.HasIn("housing") || !named.TryGetValue("hub", out var outside) || named.ContainsKey("bore"))
+        {
+            return size;
+        }
+
+        named.Remove("hub");
+        var other = q.Mm(outside);
+        named["bore"] = new Token { Raw = "bore", IsNumber = true, Value = Math.Min(size, other), Unit = "mm" };
+        return Math.Max(size, other);
     }
 
     // "a bush 20 bore": the one size there is.
