@@ -45,7 +45,7 @@ internal sealed class Facing(Bench bench)
         {
             foreach (var y in Rows(region).Reverse().Where(y => left.Exists(k => k.Meets(y.Result))))
             {
-                Row(region, y, depths, left, fromRight: false);
+                Row(region, y, depths, keeps, fromRight: false);
             }
         }
 
@@ -72,10 +72,10 @@ internal sealed class Facing(Bench bench)
         return new(x.Low, x.High, Math.Max(y0, y.Low), Math.Min(y1, y.High), left) { NearOver = Over, FarOver = Over };
     }
 
-    // What is kept clear of and stands all along the rows ends the region: its last row runs right beside it.
+    // What is kept clear of and stands all along the rows, with no room for the cutter past it, ends the region: its last row runs right beside it.
     private static Box Narrowed(Box box, Kept kept)
     {
-        if (kept.Centre is not null || kept.Left > box.Left + 1e-6 || kept.Right < box.Right - 1e-6)
+        if (kept.Centre is not null || kept.Left > box.Left + kept.Off || kept.Right < box.Right - kept.Off)
         {
             return box;
         }
@@ -256,7 +256,7 @@ internal sealed class Facing(Bench bench)
 
         internal double Middle => (Near + Far) / 2;
 
-        private double Off => Cutter + Clear.Value;
+        internal double Off => Cutter + Clear.Value;
 
         private double Whole => Round + Off;
 

@@ -22,6 +22,11 @@ internal sealed class TypedMoves(Bench bench)
 
         bench.Machine.Watch();
         Moves(step);
+        if (GoesToDepth(step) && !bench.Machine.Met)
+        {
+            return;
+        }
+
         var idle = step.Cutting && bench.Machine.Shape is not null && !bench.Machine.Met;
         (idle, bench.Idle) = (idle && !bench.Idle, idle || (bench.Idle && !step.Cutting));
         if (idle)
@@ -29,6 +34,10 @@ internal sealed class TypedMoves(Bench bench)
             bench.Say(FindingCatalogue.CutsNothing(new FindingPlace(step.Id, step.Where)));
         }
     }
+
+    // Down beside the work to the depth of the cut that follows: a plunge that is meant to meet nothing.
+    private bool GoesToDepth(MoveStep step) => step is { Cutting: true, TurnsRotary: false, X: null, Y: null, Z: not null }
+        && bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).Skip(1).FirstOrDefault() is MoveStep { Cutting: true } next && (next.X is not null || next.Y is not null || next.TurnsRotary);
 
     private void Moves(MoveStep step)
     {

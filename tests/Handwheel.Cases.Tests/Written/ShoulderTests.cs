@@ -107,6 +107,16 @@ public sealed class ShoulderTests
         Assert.Contains(job.Lines("A4").OfType<MoveLine>(), m => m is { Axis: Axis.X, Cutting: true } && Math.Abs(m.To - (12 + 0.5 + 5)) < 1e-9);
     }
 
+    // A boss right before a wall: the rows that come from the left for the boss keep clear of the wall too.
+    [Fact]
+    public void A_face_keeps_clear_of_a_wall_behind_a_boss()
+    {
+        var job = new Whole(Job.Replace("base   block 80 by 40 at 0, 0     from -25 to 0", "base block 80 by 40 at 0, 0 from -25 to -6\n  wall block 79.8 by 10 at 0, 15 from -6 to 0\n  boss round 14 at 0, -1 from -6 to 0", StringComparison.Ordinal)
+            .Replace("  CUT\n", string.Empty, StringComparison.Ordinal).Replace("STEP", "face base to -6 with em10, 2 a pass, 0.3 clear of wall, 0.5 clear of boss", StringComparison.Ordinal));
+        Assert.DoesNotContain(job.All, f => f.Code is "gouge" or "cannot-plan");
+        Assert.Contains(job.Lines("A4").OfType<MoveLine>(), m => m is { Axis: Axis.X, Cutting: true } && m.To > m.From);
+    }
+
     // The long side of a cut corner: metal lies outside what is cut away.
     [Fact]
     public void The_side_of_a_cut_outline_is_cut_from_its_open_side()

@@ -90,7 +90,7 @@ public sealed class ZeroTests
     [Fact]
     public void A_cut_through_the_air_is_a_note_once_in_a_row()
     {
-        var job = Job("zero x, y on rotary centre", "move x to -40, y to 0 with em10\n  cut z to -0.2 with em10\n  cut y to 20 with em10\n  cut y to 0 with em10\n  cut x to 60 with em10\n  cut y to 20 with em10");
-        Assert.Equal(["A4", "A8"], job.All.Where(f => f.Code == "cuts-nothing").Select(f => f.Step));
+        var job = Job("zero x, y on rotary centre", "move x to -40, y to 0 with em10\n  plunge z to -0.2 with em10\n  cut y to 20 with em10\n  cut y to 0 with em10\n  cut x to 60 with em10\n  cut y to 20 with em10");
+        Assert.Equal(["A5", "A8"], job.All.Where(f => f.Code == "cuts-nothing").Select(f => f.Step));
     }
 }
