@@ -9,4 +9,7 @@ internal sealed record PlanFeature(Feature Feature, IReadOnlyList<PlanOutline> O
     internal PlanOutline Outline => Outlines[0];
 
     internal Point2 Centre => Centres[0];
+
+    // Each of its places as a feature of its own.
+    internal IEnumerable<PlanFeature> Each => Outlines.Select((o, i) => this with { Outlines = [o], Centres = [Centres[i]] });
 }

@@ -37,7 +37,7 @@ internal sealed class Facing(Bench bench)
         region = keeps.Aggregate(region, Narrowed);
         foreach (var y in Rows(region))
         {
-            Row(region, y, depths, keeps, keeps.Exists(k => k.Meets(y.Result)) || !Climbs(region, y.Result, to));
+            Row(region, y, depths, keeps, keeps.Exists(k => k.Meets(y.Result)) || !Climbs(region, y.Result, depths));
         }
 
         var left = keeps.Where(k => region.OutlineLeft < k.Left - 1e-6).ToList();
@@ -179,8 +179,23 @@ internal sealed class Facing(Bench bench)
             : $"{figures.L(box.Far)}{(box.FarOver > 0 ? $" + {figures.L(box.FarOver)}" : string.Empty)} - {figures.L(d)}/2" + (i == 0 ? string.Empty : $" - {Bench.Bare(i)} x {figures.L((ends.Far - ends.Near - d) / (n - 1))}");
     }
 
-    // Whether, fed towards minus, more metal would lie to the right of the feed (further towards plus Y) than to its left.
-    private bool Climbs(Box box, double y, double z)
+    // Whether, fed towards minus, more would be cut climbing than towards plus: pass by pass, metal to the right of the feed (further towards plus Y) beyond that to its left.
+    private bool Climbs(Box box, double y, IReadOnlyList<Working> depths)
+    {
+        var high = bench.Metal.Heights().High;
+        double minus = 0, plus = 0;
+        foreach (var depth in depths)
+        {
+            var (left, right) = Beside(box, y, depth.Result, high);
+            minus += Math.Max(0, right - (1.04 * left));
+            plus += Math.Max(0, left - (1.04 * right));
+            high = depth.Result;
+        }
+
+        return minus > plus;
+    }
+
+    private (double Left, double Right) Beside(Box box, double y, double low, double high)
     {
         const int Rows = 8;
         double left = 0, right = 0;
@@ -190,15 +205,24 @@ internal sealed class Facing(Bench bench)
             for (var k = 0; k < Rows; k++)
             {
                 var off = bench.Radius * (k + 0.5) / Rows;
-                left += Above(new(x, y - off), z);
-                right += Above(new(x, y + off), z);
+                left += Between(new(x, y - off), low, high);
+                right += Between(new(x, y + off), low, high);
             }
         }
 
-        return right > left;
+        return (left, right);
     }
 
-    private double Above(Point2 p, double z) => Math.Max(0, (bench.Metal.TopAt(p, 0) ?? z) - z);
+    private double Between(Point2 p, double low, double high)
+    {
+        var metal = 0.0;
+        foreach (var span in bench.Metal.Sound(Line3.AlongZ(p.X, p.Y), 0))
+        {
+            metal += Math.Max(0, Math.Min(span.To, high) - Math.Max(span.From, low));
+        }
+
+        return metal;
+    }
 
     private void Row(Box box, Working y, IReadOnlyList<Working> depths, List<Kept> keeps, bool fromRight)
     {

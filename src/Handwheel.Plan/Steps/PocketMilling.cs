@@ -33,10 +33,12 @@ internal sealed class PocketMilling(Bench bench)
             if (!f.Outline.Edges.All(e => e.IsArc || Math.Abs(e.From.X - e.To.X) < 1e-6 || Math.Abs(e.From.Y - e.To.Y) < 1e-6))
             {
                 bench.Cannot(step, $"'{f.Feature.Name}' does not lie along the travels.", "Turn the work until its sides lie along the travels.");
+                return;
             }
-            else if (!new OpenMilling(bench).Plan(step, f, to, allow, perPass, onlyWalls))
+
+            foreach (var place in f.Each.Where(place => !new OpenMilling(bench).Plan(step, place, to, allow, perPass, onlyWalls)))
             {
-                Straight(step, f, to, allow, perPass);
+                Straight(step, place, to, allow, perPass);
             }
         }
         else

@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Documents;
+using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Setting;
@@ -26,7 +27,8 @@ internal sealed class RoundMilling(Bench bench)
         var to = bench.Plan.Height(step.To.Value);
         if (step.Inside)
         {
-            new PocketMilling(bench).Ring(step, f, radius, to, allow, perPass);
+            var inner = f.Feature.Shape is RingShape ring ? ring.Bore.Middle / 2 : radius;
+            new PocketMilling(bench).Ring(step, f, inner, to, allow, perPass);
         }
         else if (step.EndOf is { } outline)
         {

@@ -25,7 +25,7 @@ internal sealed class SideMilling(Bench bench)
         // The far edge first: what is left standing then holds the near one.
         foreach (var word in step.Edges.OrderBy(w => w.StartsWith("near", StringComparison.Ordinal) ? 1 : 0))
         {
-            foreach (var edge in Edges(f.Outline, word))
+            foreach (var edge in f.Outlines.SelectMany(o => Edges(o, word)))
             {
                 any = true;
                 Side(step, f, edge, word == "all" ? Said(edge) : word, allow, perPass);

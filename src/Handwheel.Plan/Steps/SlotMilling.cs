@@ -24,7 +24,11 @@ internal sealed class SlotMilling(Bench bench)
         switch (f.Feature.Shape)
         {
             case SlotShape slot:
-                Straight(step, f, slot.Wide.Middle, slot.Long.Middle - slot.Wide.Middle, to, allow);
+                foreach (var place in f.Each)
+                {
+                    Straight(step, place, slot.Wide.Middle, to, allow);
+                }
+
                 break;
             case OutlineShape when Curved(f.Outline) is { } curve:
                 Round(step, f, curve, to);
@@ -35,7 +39,7 @@ internal sealed class SlotMilling(Bench bench)
         }
     }
 
-    private void Straight(SlotStep step, PlanFeature f, double wide, double run, double to, double allow)
+    private void Straight(SlotStep step, PlanFeature f, double wide, double to, double allow)
     {
         var ends = f.Outline.Edges.Where(e => e.IsArc).Select(e => e.Centre).ToList();
         if (ends.Count < 2 || bench.Cutter!.TrueAcross > wide + 0.2)
@@ -52,11 +56,12 @@ internal sealed class SlotMilling(Bench bench)
             return;
         }
 
-        _ = run;
         double Along(Point2 p) => alongX ? p.X : p.Y;
         double middle = alongX ? ends[0].Y : ends[0].X, a = Math.Min(Along(ends[0]), Along(ends[1])), b = Math.Max(Along(ends[0]), Along(ends[1]));
         var spare = Math.Max(0, ((wide - bench.Cutter.TrueAcross) / 2) - allow);
         var (run1, side) = alongX ? (Axis.X, Axis.Y) : (Axis.Y, Axis.X);
+        // Wider than its cutter: its middle first, then round its walls and ends.
+        var loops = spare > Math.Max(0.03, bench.Work.Facts(side).Step);
         Working first = bench.Show(End(run1, f, "first", a - spare, Toward.Plus)), last = bench.Show(End(run1, f, "last", b + spare, Toward.Minus));
         var line = bench.Show(bench.Reading(side, $"{side} along the middle of {f.Feature.Name}", "its middle", bench.Figures.L(middle), middle, Toward.Nearest));
         bench.Straighten();
@@ -64,11 +69,9 @@ internal sealed class SlotMilling(Bench bench)
         bench.Free(run1, first);
         bench.Free(side, line);
         List<Crank> body = [new(run1, last, true)];
-        if (spare > bench.Work.Facts(side).Step)
+        if (loops)
         {
-            Working far = Wall(side, f, middle + spare, Toward.Minus), near = Wall(side, f, middle - spare, Toward.Plus);
-            // Far wall towards plus, near wall towards minus: metal to the left.
-            body = [new(side, far, true), new(run1, last, true), new(side, near, true), new(run1, first, true), new(side, line, true)];
+            body.AddRange(new SlotWalls(bench, f.Feature.Name, run1, side, line).Round(a, b, middle, spare));
         }
 
         body.AddRange([new(Axis.Z, bench.Safe(), false), new(run1, first, false)]);
@@ -78,9 +81,6 @@ internal sealed class SlotMilling(Bench bench)
 
     private Working End(Axis axis, PlanFeature f, string which, double at, Toward toward) =>
         bench.Reading(axis, $"{axis} at the {which} end of {f.Feature.Name}", "its end - half its width, and the cutter's play", bench.Figures.L(at), at, toward, bench.CutterInput);
-
-    private Working Wall(Axis axis, PlanFeature f, double at, Toward toward) =>
-        bench.Reading(axis, $"{axis} along a wall of {f.Feature.Name}", "wall - cutter/2", bench.Figures.L(at), at, toward, bench.CutterInput);
 
     // Two arcs about the rotary's centre, closed by an arc at each end.
     private Curve? Curved(PlanOutline outline)
