@@ -119,6 +119,17 @@ public sealed class DegenerateTests
     }
 
     [Fact]
+    public void A_cutter_as_wide_as_the_slot_leaves_its_walls()
+    {
+        var slotted = new Difference(Bar, new Block(new(-21, -5, -6), new(21, 5, 1)));
+        var piece = new Workpiece(slotted).After(new SweptCut(Mill, CutterPath.Straight(new(-30, 0, -6), new(30, 0, -6))));
+        Assert.Equal([(-10.0, -5.0), (5.0, 10.0)], Ends(piece.Sound(Line3.AlongY(0, -3))));
+        Assert.Equal([(-20.0, 20.0)], Ends(piece.Sound(Line3.AlongX(5, -3))));
+        Assert.Equal([(-20.0, 20.0)], Ends(piece.Sound(Line3.AlongX(0, -6))));
+        Assert.Null(Handwheel.Solids.Questions.Gouge.Deepest(piece, slotted, 0.5));
+    }
+
+    [Fact]
     public void Huge_and_tiny_coordinates_keep_their_digits()
     {
         var far = new Block(new(1e6, -10, -12), new(1e6 + 40, 10, 0));

@@ -40,8 +40,8 @@ public sealed class SweptCut : Solid
         var aside = path.From.X != path.To.X || path.From.Y != path.To.Y;
         if (!path.IsLevel && Array.Exists(slabs, s => s.WantsChords && (aside || s.IsHollow)))
         {
+            ChordBound = slabs.Max(s => s.ChordsOff(ChordError));
             slabs = [.. slabs.SelectMany(s => s.InChords(ChordError))];
-            ChordBound = ChordError;
         }
 
         var bounds = path.Bounds;

@@ -15,8 +15,8 @@ namespace Handwheel.Solids.Cuts;
 /// </remarks>
 public sealed class TurnedCut : Solid
 {
-    // More steps than this make no better answer, only a slower one: the bound grows instead.
-    private const int MostSteps = 8192;
+    // More layers in all than this make no better answer, only a slower one: the bound grows instead.
+    private const int MostLayers = 32_768;
     private readonly Step[] steps;
     private readonly SweptCut? standing;
     private readonly Pose toPart;
@@ -54,7 +54,7 @@ public sealed class TurnedCut : Solid
             ChordBound = Math.Max(ChordBound, off);
         }
 
-        var n = feed == 0 ? 1 : (int)Math.Clamp(Math.Ceiling(Math.Abs(feed) / (2 * setting.Chord)), 1, MostSteps);
+        var n = feed == 0 ? 1 : (int)Math.Clamp(Math.Ceiling(Math.Abs(feed) / (2 * setting.Chord)), 1, Math.Max(1, MostLayers / Math.Max(1, layers.Count)));
         ChordBound += Math.Abs(feed) / (2 * n);
         steps = [.. Enumerable.Range(0, n).Select(i => Step.Of(layers, place, Math.Min(turn * i / n, turn * (i + 1) / n), Math.Abs(turn) / n, feed * (i + 0.5) / n))];
         Bounds = steps.Aggregate(Box3.Empty, (b, s) => b.Union(s.Bounds)).Placed(toPart).Grown(1e-9);

@@ -151,11 +151,28 @@ internal sealed class Slab
         }
     }
 
-    private void Divide(double centre, double radius, double error, SortedSet<double> into)
+    // How far the chords of InChords are really off: more than asked where an arc is so large that there would be too many.
+    internal double ChordsOff(double error) => !WantsChords ? 0
+        : Math.Max(IsTorus ? Off(CentreZ, ArcRadius, error) : 0, InnerIsArc ? Off(InnerCentreZ, InnerArcRadius, error) : 0);
+
+    private double Off(double centre, double radius, double error)
     {
+        var (a0, a1, n) = Chords(centre, radius, error);
+        var half = Math.Sin((a1 - a0) / n / 4);
+        return Math.Max(error, 2 * radius * half * half);
+    }
+
+    private (double From, double To, int Count) Chords(double centre, double radius, double error)
+    {
+        const int most = 20_000;
         double a0 = Math.Asin(Math.Clamp((Z0 - centre) / radius, -1, 1)), a1 = Math.Asin(Math.Clamp((Z1 - centre) / radius, -1, 1));
         var step = 2 * Math.Acos(1 - (Math.Min(error, radius) / radius));
-        var n = (int)Math.Clamp(Math.Ceiling((a1 - a0) / step), 1, 100_000);
+        return (a0, a1, step > 0 ? (int)Math.Clamp(Math.Ceiling((a1 - a0) / step), 1, most) : most);
+    }
+
+    private void Divide(double centre, double radius, double error, SortedSet<double> into)
+    {
+        var (a0, a1, n) = Chords(centre, radius, error);
         for (var i = 1; i < n; i++)
         {
             var z = centre + (radius * Math.Sin(a0 + ((a1 - a0) * i / n)));
