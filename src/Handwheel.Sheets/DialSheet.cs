@@ -34,10 +34,10 @@ public static class DialSheet
 
         Finding[] findings = [.. plan.Findings, .. proof?.Findings ?? []];
         var parts = new SheetParts(plan, proof, fingerprint, new(plan.Job.Drawing), new(plan.Job.Unit, plan.Shop, null), findings, stocks);
-        var share = Share(parts);
-        var work = Work(parts, share, progress).ToArray();
+        var rooms = Rooms(parts);
+        var work = Work(parts, rooms.Holding, progress).ToArray();
         // Where each step stands is known once the pages are divided; the order of work takes no more room with it than without.
-        var first = Divide(parts, share, work, new SortedDictionary<string, int>(StringComparer.Ordinal));
+        var first = Divide(parts, rooms.Drawing, work, new SortedDictionary<string, int>(StringComparer.Ordinal));
         var pages = new SortedDictionary<string, int>(StringComparer.Ordinal);
         for (var i = 0; i < first.Count; i++)
         {
@@ -47,7 +47,7 @@ public static class DialSheet
             }
         }
 
-        return SheetPage.Html(parts, Divide(parts, share, work, pages));
+        return SheetPage.Html(parts, Divide(parts, rooms.Drawing, work, pages));
     }
 
     /// <summary>A mark by which a sheet and what it was made from are known to belong together: the first 32 bits of SHA-256 (FIPS 180-4) over the texts.</summary>
@@ -60,8 +60,8 @@ public static class DialSheet
         return $"{hash[..4]} {hash[4..8]}";
     }
 
-    private static IReadOnlyList<IReadOnlyList<Block>> Divide(SheetParts parts, double share, IReadOnlyList<Block> work, IReadOnlyDictionary<string, int> pages) =>
-        Paginator.Divide(Joined([.. OverviewBlocks.Of(parts, pages, DrawingRoom * share), .. work]), SheetPage.FirstHeadTall(parts), SheetPage.HeadTall);
+    private static IReadOnlyList<IReadOnlyList<Block>> Divide(SheetParts parts, double room, IReadOnlyList<Block> work, IReadOnlyDictionary<string, int> pages) =>
+        Paginator.Divide(Joined([.. OverviewBlocks.Of(parts, pages, room), .. work]), SheetPage.FirstHeadTall(parts), SheetPage.HeadTall);
 
     // The overview's blocks before the first step run on as one, column under column.
     private static IReadOnlyList<Block> Joined(IReadOnlyList<Block> blocks)
@@ -92,51 +92,64 @@ public static class DialSheet
         return HoldingScene.Standing(pose) == 0 ? [] : [.. cuts.Concat(faces).Distinct().Order()];
     }
 
-    // How large the drawing and the first holding are drawn: the largest at which both fill the first page and neither runs over.
-    private static double Share(SheetParts parts)
+    // How large the drawing and the first holding are drawn: so that both fill the first page's column best and do not run over it.
+    private static (double Drawing, double Holding) Rooms(SheetParts parts)
     {
         var (i, stage) = parts.Plan.Stages.Index().FirstOrDefault(s => s.Item.Setup is not null);
         if (stage is null || Scene(parts, i) is not { } scene)
         {
-            return 1;
+            return (DrawingRoom, HoldingRoom);
         }
 
-        var none = new SortedDictionary<string, int>(StringComparer.Ordinal);
         var room = Paginator.Room(SheetPage.FirstHeadTall(parts)) - (2 * Paginator.Gap);
-        foreach (var share in new[] { 1.3, 1.2, 1.1, 1, 0.9, 0.8 })
-        {
-            var drawing = OverviewBlocks.Of(parts, none, DrawingRoom * share).Sum(b => b.Left.Sum(p => p.Height));
-            if (drawing + HoldingBlocks.Of(parts, stage, scene, first: true, HoldingRoom * share).Left.Sum(p => p.Height) <= room)
-            {
-                return share;
-            }
-        }
-
-        return 1;
+        double[] shares = [1.3, 1.2, 1.1, 1, 0.9, 0.8];
+        var drawings = shares.Select(s => (Room: DrawingRoom * s, Tall: Overview(parts, DrawingRoom * s).Sum(b => b.Left.Sum(p => p.Height)))).ToArray();
+        var holdings = shares.Select(s => (Room: HoldingRoom * s, Tall: HoldingBlocks.Of(parts, stage, scene, first: true, HoldingRoom * s).Left.Sum(p => p.Height))).ToArray();
+        var best = drawings.SelectMany(d => holdings.Select(h => (Drawing: d.Room, Holding: h.Room, Tall: d.Tall + h.Tall))).Where(p => p.Tall <= room).OrderByDescending(p => p.Tall).ToArray();
+        return best.Length > 0 ? (best[0].Drawing, best[0].Holding) : (DrawingRoom, HoldingRoom);
     }
+
+    private static IEnumerable<Block> Overview(SheetParts parts, double room) => OverviewBlocks.Of(parts, new SortedDictionary<string, int>(StringComparer.Ordinal), room);
 
     private static HoldingScene? Scene(SheetParts parts, int stage) => parts.Plan.Stages[stage].Setup is { } setup
         ? new(parts.Plan.Job, parts.Plan.Shop, parts.Part, setup, parts.Stocks) { Planned = Planned(parts.Plan.Course.Stages.Take(stage + 1), setup, parts.Plan.Job.Stock) }
         : null;
 
-    private static IEnumerable<Block> Work(SheetParts parts, double share, IProgress<double>? progress)
+    // Work by hand is drawn as the part lies in its drawing: what held it does not matter there.
+    private static HoldingScene? ByHand(SheetParts parts, int stage)
+    {
+        if (parts.Plan.Stages.Take(stage).LastOrDefault(s => s.Setup is not null)?.Setup is not { } before)
+        {
+            return null;
+        }
+
+        var drawn = new SetupFacts { Up = "top", PartOrigin = default, Fixtures = [], Axes = before.Axes };
+        return new(parts.Plan.Job, parts.Plan.Shop, parts.Part, drawn, parts.Stocks) { Freed = Freed(parts), Planned = Planned(parts.Plan.Course.Stages.Take(stage), drawn, parts.Plan.Job.Stock) };
+    }
+
+    private static SortedSet<string> Freed(SheetParts parts)
+    {
+        var ids = parts.Plan.Stages.SelectMany(s => s.Steps).Select(s => s.Step.Id).ToArray();
+        var at = Array.IndexOf(ids, parts.Plan.Course.ReleaseAt);
+        return new(at < 0 ? [] : ids.Skip(at + 1), StringComparer.Ordinal);
+    }
+
+    private static IEnumerable<Block> Work(SheetParts parts, double room, IProgress<double>? progress)
     {
         double total = parts.Plan.Stages.Sum(s => s.Steps.Count);
         var drawn = 0;
         var courses = parts.Plan.Course.Stages;
         var cutters = false;
-        HoldingScene? scene = null;
         // An order of work longer than a page's column leaves no room beside it for the set-up.
-        var none = new SortedDictionary<string, int>(StringComparer.Ordinal);
-        var crowded = OverviewBlocks.Of(parts, none, DrawingRoom).Sum(b => b.Right.Sum(p => p.Height)) > Paginator.Room(SheetPage.FirstHeadTall(parts));
+        var crowded = Overview(parts, DrawingRoom).Sum(b => b.Right.Sum(p => p.Height)) > Paginator.Room(SheetPage.FirstHeadTall(parts));
         for (var i = 0; i < parts.Plan.Stages.Count; i++)
         {
             var stage = parts.Plan.Stages[i];
-            scene = Scene(parts, i) ?? scene;
+            var scene = Scene(parts, i) ?? ByHand(parts, i);
 
             if (stage.Setup is not null && scene is not null)
             {
-                yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters, HoldingRoom * (cutters ? 1 : share), under: !cutters && crowded);
+                yield return HoldingBlocks.Of(parts, stage, scene, first: !cutters, cutters ? HoldingRoom : room, under: !cutters && crowded);
             }
 
             if (!cutters)

@@ -170,8 +170,15 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         return $"The {name} is not cut yet: with a finder of {bench.Figures.LU(2 * half)} slide the work until {string.Join(" and ", sides)}; then the place of the {name} is over the rotary's centre. Clamp, and find them once more.";
     }
 
+    // A pin is told to 0.02 mm, or a thousandth of an inch: it is picked to fit the hole as it came out.
+    private double Close(double across)
+    {
+        var grain = bench.Job.Unit == LengthUnit.Inch ? 0.001 * LengthUnit.Inch.MillimetresPerUnit() : 0.02;
+        return Math.Round(across / grain) * grain;
+    }
+
     private string Fits(ZeroStep step) => bench.Plan.Find(step.Feature) is { Feature.IsCut: true } hole && AimedDrawing.RadiusOf(hole.Feature) is { } r
-        ? $"a close pin of {bench.Figures.LU(2 * Math.Round(r, 2))} in it"
+        ? $"a close pin of {bench.Figures.LU(Close(2 * r))} in it"
         : "its own round swept";
 
     private void OnAxis(ZeroStep step, Axis axis)

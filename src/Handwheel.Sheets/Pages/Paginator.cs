@@ -14,7 +14,7 @@ internal sealed class Paginator
     private const double Footer = 6.5;
     private const double PageCosts = 20;
     private const double BareCosts = 100;
-    private const double BrokenStepCosts = 7;
+    private const double BrokenStepCosts = 4;
 
     // The least of a step that stands alone at a foot or at a head.
     private const double LeastPart = 30;

@@ -34,6 +34,9 @@ internal sealed class HoldingScene
     /// <summary>Heights the holding's moves were planned to cut at, and the stock's own faces.</summary>
     public IReadOnlyList<double> Planned { get; init; } = [];
 
+    /// <summary>Steps by hand after the part has come off the stock: the part alone is drawn.</summary>
+    public IReadOnlySet<string> Freed { get; init; } = new SortedSet<string>(StringComparer.Ordinal);
+
     /// <summary>The job.</summary>
     public Job Job { get; }
 
@@ -71,13 +74,13 @@ internal sealed class HoldingScene
     /// <param name="step">The step's id.</param>
     /// <param name="theta">Degrees.</param>
     /// <returns>Asked in holding plan.</returns>
-    public Func<Point2, double?> Before(string step, double theta) => Turned(_stocks.TryGetValue(step, out var stock) ? stock.TopBefore : Bare, theta);
+    public Func<Point2, double?> Before(string step, double theta) => Turned(Freed.Contains(step) ? Part.Top : _stocks.TryGetValue(step, out var stock) ? stock.TopBefore : Bare, theta);
 
     /// <summary>The same after it.</summary>
     /// <param name="step">The step's id.</param>
     /// <param name="theta">Degrees.</param>
     /// <returns>Asked in holding plan.</returns>
-    public Func<Point2, double?> After(string step, double theta) => Turned(_stocks.TryGetValue(step, out var stock) ? stock.TopAfter : Bare, theta);
+    public Func<Point2, double?> After(string step, double theta) => Turned(Freed.Contains(step) ? Part.Top : _stocks.TryGetValue(step, out var stock) ? stock.TopAfter : Bare, theta);
 
     /// <summary>A box in plan as it lies at theta.</summary>
     /// <param name="box">Theta 0.</param>

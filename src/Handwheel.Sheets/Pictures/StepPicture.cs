@@ -150,7 +150,7 @@ internal sealed class StepPicture
 
     private Box2 World()
     {
-        var stock = _scene.AtTheta(_scene.StockBox.Plan, _theta);
+        var stock = _scene.AtTheta(_scene.Freed.Contains(_step) ? _scene.PartBox.Plan : _scene.StockBox.Plan, _theta);
         var places = _shown.SelectMany(m => new[] { Plan(m.From), Plan(m.To) }).ToArray();
         var focus = places.Length == 0 ? stock : Box2.Around(places).Grown(_radius > 12 ? 3 : _radius + 1).Shared(stock.Grown((2.2 * _radius) + 6));
         return stock.With(focus).Grown(1.2);

@@ -44,7 +44,10 @@ internal static class Markup
         .Replace("^2", "\u00B2", StringComparison.Ordinal)
         .Replace("^3", "\u00B3", StringComparison.Ordinal)
         .Replace(" * ", " \u00D7 ", StringComparison.Ordinal)
-        .Replace(" - ", " \u2212 ", StringComparison.Ordinal);
+        .Replace(" - ", " \u2212 ", StringComparison.Ordinal)
+        .Replace("-acos(", "\u2212acos(", StringComparison.Ordinal)
+        .Replace("-asin(", "\u2212asin(", StringComparison.Ordinal)
+        .Replace("-(", "\u2212(", StringComparison.Ordinal);
 
     /// <summary>Figures for HTML: a true minus, and the point drawn close to the digit that follows it.</summary>
     /// <param name="figures">A printed reading.</param>
