@@ -2,6 +2,7 @@ using CsCheck;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
+using Handwheel.Solids.Grids;
 using Handwheel.Solids.Shapes;
 using Handwheel.Solids.Soundings;
 using Handwheel.Solids.Workpieces;
@@ -120,6 +121,47 @@ public sealed class TurnedCutTests
         Assert.InRange(fed.ChordBound, 0.005, 0.01);
         Assert.InRange(TurnedCut.AboutX(CutterShape.Drill(6, 2, 20, 6, 40), new(0, 0, 6), default, 1, chord: 0.01).ChordBound, 0.001, 0.01);
         Assert.Equal(0, TurnedCut.AboutX(CutterShape.BallNose(6, 10, 6, 40), new(0, 0, 6), default, 1).ChordBound);
+    }
+
+    [Fact]
+    public void Absurd_sizes_are_cut_in_a_bounded_number_of_layers_and_the_bound_says_so()
+    {
+        // Found by fuzzing: a cone of a thousand kilometres fed as far asked for more layers than memory holds.
+        var cone = CutterShape.Of([ProfilePiece.Straight(0, 0, 1e9, 5e8)]);
+        var cut = TurnedCut.AboutX(cone, new(0, 0, 6), default, 1, feed: 1e9);
+        Assert.InRange(cut.ChordBound, 1e3, 1e9);
+        Assert.NotEmpty(cut.Sound(Line3.AlongZ(0, 0)));
+        var inward = CutterShape.Of([ProfilePiece.Round(2e8, 0, 1e8, 0, 1e8, bulges: false)]);
+        Assert.InRange(new SweptCut(inward, CutterPath.Straight(default, new(3, 0, 1))).ChordBound, 1e-5, 1);
+    }
+
+    [Fact]
+    public void Every_ray_of_a_grid_is_a_sounding_of_a_turned_piece_whatever_the_threads()
+    {
+        var bar = new Placed(new Round(default, 15, -20, 20), Pose.TurnAboutY(Math.PI / 2));
+        List<ISolid> cuts =
+        [
+            TurnedCut.AboutX(Mill, new(1.3, 2.1, 9), default, 4), TurnedCut.AboutX(CutterShape.BallNose(6, 10, 6, 30), new(-9, 0, 11), default, -3, feed: 2, chord: 0.05),
+        ];
+        var piece = cuts.Aggregate(new Workpiece(bar), (w, c) => w.After(c));
+        var (one, many) = (new RayGrid(bar, 40, threads: 1), new RayGrid(bar, 40, threads: 4));
+        one.CutAll(cuts);
+        many.CutAll(cuts);
+        Assert.Equal(one.ToBytes(), many.ToBytes());
+        for (var i = 0; i < 40; i++)
+        {
+            for (var j = 0; j < 40; j++)
+            {
+                var exact = piece.Sound(Line3.AlongZ(one.Xs[i], one.Ys[j]));
+                var ray = (i * 40) + j;
+                Assert.Equal(exact.Count, one.AlongZ.CountOf(ray));
+                for (var k = 0; k < exact.Count; k++)
+                {
+                    Assert.Equal(exact[k].From, one.AlongZ.IntervalOf(ray, k).Lo, 1e-9);
+                    Assert.Equal(exact[k].To, one.AlongZ.IntervalOf(ray, k).Hi, 1e-9);
+                }
+            }
+        }
     }
 
     [Theory]
