@@ -32,7 +32,7 @@ internal static class Growth
     {
         var cuts = SampleJob.Cuts(SampleJob.Moves(count));
         RayGrid grid = null!;
-        var best = Bench.Best(25, _ => grid.CutAll(cuts), _ => grid = new RayGrid(SampleJob.Stock, across, threads: 2));
+        var best = Bench.Best(60, _ => grid.CutAll(cuts), _ => grid = new RayGrid(SampleJob.Stock, across, threads: 2));
         stream = Stream(3 * across * across * 2);
         return best;
     }
