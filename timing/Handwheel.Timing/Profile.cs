@@ -7,7 +7,7 @@ namespace Handwheel.Timing;
 /// <summary>Where the time goes.</summary>
 internal static class Profile
 {
-    /// <summary>One thread at one thing many times over, for a profiler: cut, next, pieces (from scratch) or edit (pieces after one).</summary>
+    /// <summary>One thread at one thing many times over, for a profiler: cut, next, pieces (from scratch), edit (pieces after one) or same (pieces after none).</summary>
     /// <param name="what">The thing.</param>
     /// <param name="count">How many moves.</param>
     /// <param name="times">How many times.</param>
@@ -17,7 +17,7 @@ internal static class Profile
         var edits = Bench.Edits(count);
         var grid = new RayGrid(SampleJob.Stock, 512, threads: 1);
         grid.CutAll(cuts);
-        if (what is "edit")
+        if (what is "edit" or "same")
         {
             _ = Pieces.Of(grid);
         }
