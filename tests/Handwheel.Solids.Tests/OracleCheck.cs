@@ -1,4 +1,6 @@
+using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Cuts;
+using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Tests.Oracle;
 
 namespace Handwheel.Solids.Tests;
@@ -12,8 +14,21 @@ internal static class OracleCheck
     {
         var random = new RandomCuts(seed);
         var cutter = random.Cutter();
-        var path = random.Path(mayClimb);
+        return Fault(seed, random, cutter, random.Path(mayClimb));
+    }
+
+    internal static string? RingFault(int seed)
+    {
+        var random = new RandomCuts(seed);
+        var (ring, path) = random.RingOnSmallPath();
+        return Fault(seed, random, ring, path);
+    }
+
+    private static string? Fault(int seed, RandomCuts random, CutterShape cutter, CutterPath path)
+    {
+        // Rings: a line through the hole, where a core may stand.
         var line = random.Line();
+        line = path.Length < 4 ? line with { Origin = path.From + new Vector3(random.Between(-2, 2), random.Between(-2, 2), random.Between(0, 4)) } : line;
         var cut = new SweptCut(cutter, path);
         var oracle = new SweepOracle(cutter, path);
         var spans = cut.Sound(line);

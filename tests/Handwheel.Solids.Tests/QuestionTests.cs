@@ -131,6 +131,19 @@ public sealed class QuestionTests
     }
 
     [Fact]
+    public void The_underside_of_a_round_nosed_ring_is_its_nose()
+    {
+        // Tooth from radius 4 to 8, nose 1.5, the body of radius 3 from 6 up.
+        var fly = CutterShape.FlyCutter(16, 8, 6, 6, 10, noseRadius: 1.5);
+        Assert.Equal(0, ToolUnderside.At(fly, 6, cuttingOnly: false), 1e-12);
+        Assert.Equal(1.5 - Math.Sqrt(1.25), ToolUnderside.At(fly, 4.5, cuttingOnly: false), 1e-12);
+        Assert.Equal(1.5 - Math.Sqrt(1.25), ToolUnderside.At(fly, 7.5, cuttingOnly: false), 1e-12);
+        Assert.Equal(6, ToolUnderside.At(fly, 2, cuttingOnly: false), 1e-12);
+        Assert.Equal(double.PositiveInfinity, ToolUnderside.At(fly, 3.9, cuttingOnly: false));
+        Assert.Equal(double.PositiveInfinity, ToolUnderside.At(fly, 2, cuttingOnly: true));
+    }
+
+    [Fact]
     public void Touching_from_above_and_from_the_side()
     {
         Assert.Equal(0, Touch.HighestUnder(Mill, 22, 0, Bar)!.Value, 1e-9);

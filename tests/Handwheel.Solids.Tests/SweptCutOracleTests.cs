@@ -13,6 +13,10 @@ public sealed class SweptCutOracleTests
     public void Cuts_on_any_path_agree_with_the_definition() =>
         Gen.Int[0, int.MaxValue - 1].Sample(seed => Agrees(seed, mayClimb: true), iter: 800);
 
+    [Fact]
+    public void Rings_on_paths_smaller_than_their_holes_agree_with_the_definition() =>
+        Gen.Int[0, int.MaxValue - 1].Sample(seed => Assert.Null(OracleCheck.RingFault(seed)), iter: 4_000);
+
     private static void Agrees(int seed, bool mayClimb)
     {
         if (OracleCheck.Fault(seed, mayClimb) is { } fault)

@@ -40,6 +40,21 @@ internal sealed class RandomCuts(int seed)
         };
     }
 
+    /// <summary>A ring on a path smaller than its hole, so that a core is left standing.</summary>
+    public (CutterShape Ring, CutterPath Path) RingOnSmallPath()
+    {
+        CutterShape ring;
+        do
+        {
+            ring = Cutter();
+        }
+        while (!ring.Pieces.Any(p => p.Cuts && p.IsHollow));
+        var reach = 0.25 * ring.GreatestRadius;
+        var from = Place(2);
+        var to = from + new Vector3(Between(-reach, reach), Between(-reach, reach), 0);
+        return (ring, random.Next(3) == 0 ? CutterPath.Straight(from, to) : CutterPath.Arc(to.Plan, from, Between(-7, 7)));
+    }
+
     public CutterPath Path(bool mayClimb)
     {
         var @from = Place(10);
