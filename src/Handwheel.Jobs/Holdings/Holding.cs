@@ -42,6 +42,9 @@ public sealed record Holding : Stage
     /// <summary>Where the holder&#39;s middle stands along the jaws, reading; null: under the zero on the rotary, else under the work&#39;s middle.</summary>
     public Typed? JawsMiddle { get; init; }
 
+    /// <summary>Whether soft jaws are put in for this holding: they may be cut into.</summary>
+    public bool SoftJaws { get; init; }
+
     /// <summary>Whether the work was only slid along in the same holder since the holding before (its side and bed stay).</summary>
     public bool Slid { get; init; }
 

@@ -42,6 +42,9 @@ internal sealed class FeatureDraft(string name, SourceSpan where, SourceSpan nam
     /// <summary>Points of an outline.</summary>
     public List<CornerDraft> Corners { get; } = [];
 
+    /// <summary>A curved slot's width, the diameter of its middle line, and the angles of its ends.</summary>
+    public (TypedNumber Wide, TypedNumber Circle, TypedNumber From, TypedNumber To)? Curve { get; set; }
+
     /// <summary>How far it is turned.</summary>
     public TypedNumber? Turn { get; set; }
 

@@ -7,7 +7,7 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
 {
     public static readonly string[] ShapeWords =
     [
-        "cut", "round", "hole", "ring", "block", "slot", "square", "triangle", "pentagon", "hexagon", "hex", "octagon", "polygon", "cone", "tangent", "outline",
+        "cut", "round", "hole", "ring", "block", "slot", "square", "triangle", "pentagon", "hexagon", "hex", "octagon", "polygon", "cone", "tangent", "outline", "curved",
         "countersink", "counterbore",
     ];
 
@@ -77,6 +77,7 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
             && c.Expect("to", "A cone is 'cone 10 to 6': the diameter below, then above.") && Sized(c, feature, Measure.AcrossTop, "the diameter of its upper end"),
         "countersink" => Countersink(c, feature),
         "tangent" => Tangent(c, feature),
+        "curved" => Curved(c, feature),
         "outline" => Form(feature, ShapeForm.Outline) && new OutlineReader(numbers).Read(c, feature),
         _ => Polygon(c, feature, word),
     };
@@ -187,6 +188,27 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         }
 
         feature.Rounds = (first, second);
+        return true;
+    }
+
+    // curved slot 3 on circle 15, 100 to 200 deg: its middle line lies on the circle, counterclockwise from the first angle to the second.
+    private bool Curved(Cursor c, FeatureDraft feature)
+    {
+        const string mend = "A curved slot is 'curved slot 3 on circle 15, 100 deg to 200 deg': its width, its middle line's diameter, the angles of its two ends' middles.";
+        feature.Shape = ShapeForm.Outline;
+        if (!c.Expect("slot", mend) || numbers.Take(c, "its width") is not { } wide || c.TakeAny("on circle", "on a circle", "wide on circle") is null || numbers.Take(c, "the diameter of its middle line") is not { } circle)
+        {
+            c.Fail("'on circle' and a diameter", mend);
+            return false;
+        }
+
+        c.SkipCommas();
+        if (numbers.Take(c, "the angle of its first end") is not { } from || !c.Expect("to", mend) || numbers.Take(c, "the angle of its last end") is not { } to)
+        {
+            return false;
+        }
+
+        feature.Curve = (wide, circle, from, to);
         return true;
     }
 

@@ -89,6 +89,7 @@ internal sealed class HoldingReader(NumberReader numbers, Evaluator evaluator, S
         : c.TakeAny("on parallels", "jaws at", "middle of jaws at", "jaws middle at") is { } word ? Placed(c, h, word)
         : c.TakeAny("turned over", "underside up", "top up", "front up", "back up", "left end up", "right end up", "stood on left end", "stood on right end") is { } up ? h with { Up = Up(up) }
         : c.TakeAny("turned", "tilted") is { } turn ? Turned(c, h, turn)
+        : c.TakeAny("with soft jaws", "soft jaws") is not null ? h with { SoftJaws = true }
         : c.Take("clamped at") ? Clamped(c, h)
         : Unknown(c);
 

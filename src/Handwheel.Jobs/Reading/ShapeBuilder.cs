@@ -31,7 +31,7 @@ internal sealed class ShapeBuilder(FindingBag bag, DrawingWorker worker)
             ShapeForm.Slot => Slot(draft, measures[0]!.Value, measures[1]!.Value, turn.Value),
             ShapeForm.Polygon => new PolygonShape(draft.Sides, measures[0]!.Value, PolygonTurn(draft, turn.Value)),
             ShapeForm.Cone => new ConeShape(measures[0]!.Value, measures[1]!.Value),
-            ShapeForm.Outline => Outline(draft),
+            ShapeForm.Outline => draft.Curve is { } curve ? Curved(draft, curve) : Outline(draft),
             _ => null,
         };
     }
@@ -131,6 +131,35 @@ internal sealed class ShapeBuilder(FindingBag bag, DrawingWorker worker)
 
         bag.Add(FindingCatalogue.NotThere(draft.Where, $"No line is tangent to '{first.Name}' and '{second.Name}': one lies inside the other.", "Move one, or name two other rounds."));
         return null;
+    }
+
+    // Four arcs: two about the circle's middle, a round end on each.
+    private OutlineShape? Curved(FeatureDraft draft, (TypedNumber Wide, TypedNumber Circle, TypedNumber From, TypedNumber To) curve)
+    {
+        var e = worker.Evaluator;
+        if (e.TypedSize(curve.Wide) is not { } wide || e.TypedSize(curve.Circle) is not { } circle || e.TypedAngle(curve.From) is not { } from || e.TypedAngle(curve.To) is not { } to)
+        {
+            return null;
+        }
+
+        var (sweep, half) = (to.Value - from.Value, wide.Value / 2);
+        sweep -= 2 * Math.PI * Math.Floor(sweep / (2 * Math.PI));
+        var radius = circle.Value / 2;
+        if (half >= radius || sweep < 1e-6 || (2 * Math.PI) - sweep < wide.Value / radius)
+        {
+            bag.Add(FindingCatalogue.Contradiction(draft.Where, $"The curved slot '{draft.Name}' closes on itself.", "Write a narrower slot, a larger circle, or ends further apart; a whole ring is 'ring 20 bore 14'."));
+            return null;
+        }
+
+        Point2 At(double r, double angle) => Point2.Polar(default, r, angle);
+        double a = from.Value, b = from.Value + sweep;
+        return new OutlineShape(
+        [
+            new(At(radius + half, a), 0, 0, default(Point2), true),
+            new(At(radius + half, b), 0, 0, At(radius, b), true),
+            new(At(radius - half, b), 0, 0, default(Point2), false),
+            new(At(radius - half, a), 0, 0, At(radius, a), true),
+        ]);
     }
 
     private OutlineShape? Outline(FeatureDraft draft)

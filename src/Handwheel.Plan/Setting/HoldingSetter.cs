@@ -186,7 +186,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
             Name = name,
             Holds = holds,
             Turns = h.OnRotary,
-            Soft = holds && v.Soft,
+            Soft = holds && (v.Soft || h.SoftJaws),
             Least = along ? new(run.Left, a, z0) : new(a, run.Left, z0),
             Most = along ? new(run.Right, b, z1) : new(b, run.Right, z1),
         };
@@ -241,7 +241,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         how.Add(FormattableString.Invariant($"{Named(c.Name)}-jaw chuck{(h.OnRotary ? " on the rotary, its body set true to the rotary's centre" : string.Empty)}, tops of its jaws at Z {figures.R(top, shop.Mill!.Z.Step)}, closed on {figures.LU(bore)}, {figures.LU(top - Math.Max(low, bottom))} deep."));
         return
         [
-            new() { Name = "chuck jaws", Holds = true, Turns = h.OnRotary, Soft = c.Soft, Across = Math.Max(c.JawsWide, bore + 2), Bore = bore, Least = new(0, 0, low), Most = new(0, 0, top) },
+            new() { Name = "chuck jaws", Holds = true, Turns = h.OnRotary, Soft = c.Soft || h.SoftJaws, Across = Math.Max(c.JawsWide, bore + 2), Bore = bore, Least = new(0, 0, low), Most = new(0, 0, top) },
             new() { Name = "chuck", Turns = h.OnRotary, Across = c.JawsWide, Least = new(0, 0, Math.Min(low, bottom) - Math.Max(c.BedHigh, 1)), Most = new(0, 0, Math.Min(low, bottom)) },
         ];
     }
