@@ -124,7 +124,7 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
         {
             Name = name,
             Formula = "the metal there, the cutter and some room",
-            PutIn = Figures.L(at) + (up ? ", up to " : ", down to ") + Figures.L(reading),
+            PutIn = Figures.L(at) + (Figures.L(at) == Figures.L(reading) ? string.Empty : (up ? ", up to " : ", down to ") + Figures.L(reading)),
             Exact = reading,
             Result = reading,
             Unit = "mm",

@@ -217,10 +217,10 @@ internal sealed class StepPicture
             if (planned && middle is var (at, room) && room * squareOnPaper > 1.1)
             {
                 var text = Markup.TrueMinus(_scene.Numbers.Short(level, _scene.Numbers.Unit == Quantities.LengthUnit.Inch ? 3 : 2));
-                var wide = TextMeasure.Width(text, Face.Figure, 6.6);
+                var wide = TextMeasure.Width(text, Face.Figure, 7.2);
                 var p = _frame.At(at);
                 p = p with { X = Math.Clamp(p.X, _frame.Left + (wide / 2) + 0.4, _frame.Left + _frame.Wide - (wide / 2) - 0.4) };
-                var box = new Box2(p.X - (wide / 2) - 0.3, p.Y - 1.35, p.X + (wide / 2) + 0.3, p.Y + 1.35);
+                var box = new Box2(p.X - (wide / 2) - 0.3, p.Y - 1.45, p.X + (wide / 2) + 0.3, p.Y + 1.45);
                 if (written.Any(w => w.Shared(box) is { Wide: > 0, Tall: > 0 }))
                 {
                     continue;
@@ -228,7 +228,7 @@ internal sealed class StepPicture
 
                 written.Add(box);
                 _svg.Rect(box.Left, box.Low, box.Wide, box.Tall, "label");
-                _svg.Text(p.X, p.Y + 0.85, text, 6.6, "fig", "middle");
+                _svg.Text(p.X, p.Y + 0.92, text, 7.2, "fig", "middle");
             }
         }
     }

@@ -93,7 +93,7 @@ public static class CheckText
 
     private static string Release(ReleaseResult release)
     {
-        var at = release.Step is { } step ? release.Move is { } move ? string.Create(CultureInfo.InvariantCulture, $"at {step}, move {move}") : $"at {step}, by hand" : "the part never comes free";
+        var at = release.Step is { } step ? release.Move is { } move ? string.Create(CultureInfo.InvariantCulture, $"at {step}, move {move}") : $"at {step}, by hand" : release.Declared is null ? "none: the part is what is left in the vise, nothing is to come off it" : "the part never comes free";
         var declared = release.Declared is { } meant ? release.Step == meant ? ", as the job says" : $"; the job says at {meant}" : string.Empty;
         return at + declared + (release.Decided ? string.Empty : "; not decided: web or gap is too thin for the grid");
     }
