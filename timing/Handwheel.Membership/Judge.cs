@@ -5,6 +5,7 @@ public sealed class Judge
 {
     private const double Spacing = 0.4;
     private const double Beside = 3e-3;
+    private const double Edge = 0.25;
     private readonly StockFacts stock;
     private readonly PartFacts part;
     private readonly IReadOnlyDictionary<string, CutterFacts> cutters;
@@ -26,7 +27,7 @@ public sealed class Judge
         Surfaces(replay);
         foreach (var station in Stations.Of(part))
         {
-            if (station.Measure(p => replay.Metal(p)) is { } value && Within(station.Size, value))
+            if (station.Measure(p => replay.Metal(p)) is { } value && Within(station.Size, value) && Beside4(station, replay))
             {
                 stations.Add(station);
             }
@@ -57,6 +58,32 @@ public sealed class Judge
 
     private static bool Within(SizeFacts s, double value) => value >= s.Limits.Lower - 1e-6 && value <= s.Limits.Upper + 1e-6;
 
+    // The step that takes a place.
+    private static string By(Replay replay, Vec p)
+    {
+        var owner = replay.TakenAt(p);
+        return replay.Went.Find(w => w.Sweep.Owner == owner).Step ?? "hand";
+    }
+
+    // A station counts where its surfaces go on a little to all four sides: right beside an edge (of a hole, of a chamfer) a sound place would be lost
+    // by a displacement that every limit allows.
+    private static bool Beside4(Station station, Replay sound)
+    {
+        var way = station.Ends[0].Way;
+        var one = Math.Abs(way.Z) > 0.9 ? new Vec(1, 0, 0) : new Vec(0, 0, 1);
+        var two = Math.Abs(way.X) > 0.9 ? new Vec(0, 1, 0) : Math.Abs(way.Z) > 0.9 ? new Vec(0, 1, 0) : new Vec(-way.Y, way.X, 0);
+        foreach (var by in new[] { one * Edge, one * -Edge, two * Edge, two * -Edge })
+        {
+            var moved = station with { Ends = [.. station.Ends.Select(e => e with { Origin = e.Origin + by })] };
+            if (moved.Measure(p => sound.Metal(p)) is null)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     private string? Harmed(Replay replay)
     {
         var trouble = replay.Troubles.FirstOrDefault(t => t.StartsWith("no ", StringComparison.Ordinal));
@@ -68,7 +95,7 @@ public sealed class Judge
         var cut = inside.FindIndex(p => !replay.Metal(p));
         if (cut >= 0)
         {
-            return FormattableString.Invariant($"gouge at {inside[cut].X:F2} {inside[cut].Y:F2} {inside[cut].Z:F2}");
+            return FormattableString.Invariant($"gouge at {inside[cut].X:F2} {inside[cut].Y:F2} {inside[cut].Z:F2} by {By(replay, inside[cut])}");
         }
 
         var stands = outside.FindIndex(p => replay.Metal(p));
@@ -82,7 +109,9 @@ public sealed class Judge
             var value = station.Measure(p => replay.Metal(p));
             if (value is not { } v || !Within(station.Size, v))
             {
-                return FormattableString.Invariant($"size {station.Size.Name} {value:F4}");
+                return value is { } found
+                    ? FormattableString.Invariant($"size {station.Size.Name} {found:F4}")
+                    : FormattableString.Invariant($"size {station.Size.Name}: no surface near {station.Ends[0].Origin.X:F2} {station.Ends[0].Origin.Y:F2} {station.Ends[0].Origin.Z:F2}");
             }
         }
 

@@ -14,10 +14,39 @@ internal sealed class Generator(Course course, Shop shop, int seed)
     // One line of the sheet: an axis cranked to a reading, with the cutter in.
     private sealed record Cranked(int Number, string Step, Axis Axis, double To, bool Cutting, Cutter Cutter, AxisFacts Facts);
 
+    // Every slip of every kind whose words hold one of the texts, whether drawn by the seed or not.
+    internal IEnumerable<Slip> Only(string[] texts)
+    {
+        foreach (var (kind, all) in Kinds())
+        {
+            foreach (var one in all)
+            {
+                var (what, damaged) = one();
+                if (texts.Any(t => what.Contains(t, StringComparison.Ordinal)))
+                {
+                    yield return new(kind, what, damaged);
+                }
+            }
+        }
+    }
+
     internal IEnumerable<Slip> Make(int wanted)
     {
-        var kinds = new (string Kind, List<Func<(string What, Course Course)>> All)[]
+        var kinds = Kinds();
+        var each = (int)Math.Ceiling(wanted / (double)kinds.Count(k => k.All.Count > 0));
+        foreach (var (kind, all) in kinds)
         {
+            foreach (var one in all.OrderBy(_ => random.NextDouble()).Take(each + Math.Max(0, Short(kinds, each))).ToList())
+            {
+                var (what, damaged) = one();
+                yield return new(kind, what, damaged);
+            }
+        }
+    }
+
+    private (string Kind, List<Func<(string What, Course Course)>> All)[] Kinds() =>
+        [
+
             ("half a cutter forgotten", Readings(c => c.Axis is Axis.X or Axis.Y && c.Cutting, c => c.To - (Math.Sign(c.To) * c.Cutter.TrueAcross / 2))),
             ("half a cutter doubled", Readings(c => c.Axis is Axis.X or Axis.Y && c.Cutting, c => c.To + (Math.Sign(c.To) * c.Cutter.TrueAcross / 2))),
             ("sign turned", Readings(c => c.Axis != Axis.T && c.To != 0, c => -c.To)),
@@ -33,17 +62,7 @@ internal sealed class Generator(Course course, Shop shop, int seed)
             ("a step left out", LeftOut()),
             ("a jaw left too high", Jaws()),
             ("backlash from the wrong side", Readings(c => !c.Facts.Readout && c.Facts.Backlash > 0, c => c.To - c.Facts.Backlash)),
-        };
-        var each = (int)Math.Ceiling(wanted / (double)kinds.Count(k => k.All.Count > 0));
-        foreach (var (kind, all) in kinds)
-        {
-            foreach (var one in all.OrderBy(_ => random.NextDouble()).Take(each + Math.Max(0, Short(kinds, each))).ToList())
-            {
-                var (what, damaged) = one();
-                yield return new(kind, what, damaged);
-            }
-        }
-    }
+        ];
 
     // What kinds with few places cannot give is shared by the others.
     private static int Short((string Kind, List<Func<(string What, Course Course)>> All)[] kinds, int each)

@@ -11,6 +11,7 @@ using Handwheel.Slips;
 using Course = Handwheel.Jobs.Moves.Course;
 
 // Handwheel.Slips JOB... [--count N] [--seed S] [--kind TEXT] [--log FOLDER]: damages each job's course, proves and judges each slip, and logs it;
+// Handwheel.Slips JOB --only TEXT|TEXT: proves and judges just the slips whose words hold a text, and prints everything;
 // Handwheel.Slips --report: writes docs/slips.md from the logs.
 var root = Root();
 var log = Option("--log") ?? Path.Combine(root, "timing", "slips");
@@ -21,7 +22,7 @@ if (args.Contains("--report"))
     return;
 }
 
-var options = new[] { "--count", "--seed", "--kind", "--log" };
+var options = new[] { "--count", "--seed", "--kind", "--log", "--only" };
 var jobs = args.Where((a, i) => !a.StartsWith("--", StringComparison.Ordinal) && (i == 0 || !options.Contains(args[i - 1])));
 foreach (var name in jobs)
 {
@@ -38,6 +39,17 @@ void Bench(string name)
     var judge = new Judge(CourseFile.Write(course), Plain.Of(job.Stock), Plain.Of(job.Drawing), Plain.Of(shop));
     var soundHalts = sound.Findings.Count(f => f.Grade == Grade.Halt);
     var harm = judge.Harm(CourseFile.Write(course));
+    if (Option("--only") is { } only)
+    {
+        Console.WriteLine($"{name}: {from}; sound {soundHalts} halts; harm {harm ?? "none"}; {judge.Sound}");
+        foreach (var slip in new Generator(course, shop, 7).Only(only.Split('|')))
+        {
+            Tell(slip, Prove(slip.Course, job, shop), judge.Harm(CourseFile.Write(slip.Course)));
+        }
+
+        return;
+    }
+
     using var to = new StreamWriter(Path.Combine(log, name + ".tsv"));
     to.WriteLine($"#\t{name}\tmoves {from}; sound: {soundHalts} halts, harm {harm ?? "none"}; {judge.Sound}");
     Console.WriteLine($"{name}: {from}; sound {soundHalts} halts; harm {harm ?? "none"}; {judge.Sound}");
@@ -56,6 +68,20 @@ void Bench(string name)
         {
             Console.WriteLine($"{name}: {done} in {watch.Elapsed.TotalSeconds:F0} s");
         }
+    }
+}
+
+static void Tell(Slip slip, ProofResult proved, string? harm)
+{
+    Console.WriteLine($"{slip.Kind}: {slip.What}: harm: {harm ?? "none"}");
+    foreach (var f in proved.Findings.Where(f => f.Grade != Grade.Note))
+    {
+        Console.WriteLine($"  {f.Grade} {f.Code} {f.Step} {f.Move}: {f.Message}");
+    }
+
+    foreach (var size in proved.Sizes)
+    {
+        Console.WriteLine(FormattableString.Invariant($"  {size.Name} {size.Least:F4} to {size.Greatest:F4} of {size.Lower:F4} to {size.Upper:F4} ok {size.Ok} by hand {size.ByHand}"));
     }
 }
 

@@ -35,4 +35,7 @@ public enum SizeKind
 
     /// <summary>The inner diameter of a ring, two-point through the axis.</summary>
     Bore,
+
+    /// <summary>Over the corners of a polygon: twice from its middle to one where none is opposite.</summary>
+    AcrossCorners,
 }

@@ -94,7 +94,7 @@ public static partial class FindingCatalogue
     /// <param name="grade">Halt where its faces are gone, caution where the drawing gives no line to measure along.</param>
     /// <returns>A finding <c>size</c>.</returns>
     public static Finding SizeNotMeasured(FindingPlace place, string name, string why, Grade grade) =>
-        place.Says(grade, "size", $"{name}: it cannot be measured, {why}.", "See that both of its faces are cut; then measure it by hand.", LimitsRule);
+        place.Says(grade, "size", $"{name}: it cannot be measured, {why}.", grade == Grade.Note ? "Nothing, where the drawing means it so; else state a size that the solid has." : "See that both of its faces are cut; then measure it by hand.", LimitsRule);
 
     /// <summary>The part comes free elsewhere than it is meant to.</summary>
     /// <param name="place">Where it comes free.</param>

@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Documents;
+using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
 using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
@@ -189,7 +190,7 @@ internal sealed class DrawingWorker
             return null;
         }
 
-        worked = size.IsRadius ? Doubled(worked) : worked;
+        worked = size.IsRadius ? Doubled(worked) : size.Kind == SizeKind.AcrossCorners ? Times(worked, Exact.FromDouble(Math.Cos(Math.PI / size.Feature.Sides))) : worked;
         var range = size.Limits?.Form == LimitsForm.Range;
         if (range ? Within(worked, drawn) : Agree(worked.Nominal, drawn))
         {
@@ -207,6 +208,8 @@ internal sealed class DrawingWorker
         drawn.ToDouble() >= worked.Lower.ToDouble() - Limits.Closed && drawn.ToDouble() <= worked.Upper.ToDouble() + Limits.Closed;
 
     public static bool Agree(Exact a, Exact b) => Math.Abs((a - b).ToDouble()) < 1e-6;
+
+    private static ExactLimits Times(ExactLimits all, Exact by) => new(all.Nominal * by, all.Lower * by, all.Upper * by);
 
     private static ExactLimits Doubled(ExactLimits radius) => new(radius.Nominal + radius.Nominal, radius.Lower + radius.Lower, radius.Upper + radius.Upper);
 

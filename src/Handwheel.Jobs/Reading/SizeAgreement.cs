@@ -25,6 +25,27 @@ internal sealed class SizeAgreement(FindingBag bag, Drawing drawing)
             {
                 Sides(size);
             }
+            else if (size.Kind == SizeKind.Radius && features[size.Feature].Shape is OutlineShape)
+            {
+                Radius(size);
+            }
+        }
+    }
+
+    // An outline's radius is that of one of its arcs; any other shape's stands in its own line.
+    private void Radius(Size size)
+    {
+        var arcs = outlines.Of(features[size.Feature]).Outlines[0].Pieces.Where(p => p.IsArc).Select(p => p.Radius).OrderBy(r => Math.Abs(r - size.Limits.Middle)).ToList();
+        if (arcs.Count == 0)
+        {
+            bag.Add(FindingCatalogue.NotThere(size.Where, $"'{size.Feature}' has no arc, so it has no radius.", "Round a corner of the outline, or leave the size out."));
+        }
+        else if (arcs[0] < size.Limits.Lower - Closed || arcs[0] > size.Limits.Upper + Closed)
+        {
+            bag.Add(FindingCatalogue.Contradiction(
+                size.Where,
+                string.Create(CultureInfo.InvariantCulture, $"The size says {size.Name} {size.Limits.Nominal:0.####} mm; the nearest arc is drawn with {arcs[0]:0.####} mm."),
+                "Write the same value in both."));
         }
     }
 

@@ -81,6 +81,12 @@ internal sealed class SizeBuilder(FindingBag bag, DrawingWorker worker)
         }
 
         var half = Exact.Ratio(2, 1);
+        if (size.Kind == SizeKind.AcrossCorners)
+        {
+            var cosine = Exact.FromDouble(Math.Cos(Math.PI / size.Feature.Sides));
+            return Made(size, new ExactLimits(limits.Nominal / cosine, limits.Lower / cosine, limits.Upper / cosine), false);
+        }
+
         return Made(size, size.IsRadius ? new ExactLimits(limits.Nominal / half, limits.Lower / half, limits.Upper / half) : limits, false);
     }
 

@@ -79,10 +79,11 @@ internal sealed class SizeReader(FeatureNames names, NumberReader numbers)
                 : names.Take(c) is { } ? Made(c, feature, SizeKind.Angle, null) : null;
         }
 
-        var word = c.TakeAny("across flats", "across bottom", "across top", "across", "high", "deep", "long", "wide", "bore", "radius", "position");
+        var word = c.TakeAny("across corners", "across flats", "across bottom", "across top", "across", "high", "deep", "long", "wide", "bore", "radius", "position");
         return word switch
         {
             "across flats" => Made(c, feature, SizeKind.AcrossFlats, feature.Shape switch { ShapeForm.Block or ShapeForm.Slot => Measure.Wide, _ => Measure.Flats }),
+            "across corners" => Made(c, feature, SizeKind.AcrossCorners, Measure.Flats),
             "across bottom" => Made(c, feature, SizeKind.Across, Measure.AcrossBottom) with { Face = "bottom" },
             "across top" => Made(c, feature, SizeKind.Across, Measure.AcrossTop) with { Face = "top" },
             "across" when feature is { Shape: ShapeForm.Cone, Point: not null } => Made(c, feature, SizeKind.Across, Measure.AcrossTop) with { Face = "top" },

@@ -43,6 +43,9 @@ internal sealed class FeatureProbe
         levels = [.. (feature.Shape is ConeShape ? ConeShares : Shares).Select(s => first + ((last - first) * s))];
     }
 
+    /// <summary>The heights at which its sides are measured, along the view&#39;s axis.</summary>
+    public IReadOnlyList<double> Levels => levels;
+
     /// <summary>Its sides.</summary>
     public FeatureFaces Faces { get; }
 
@@ -237,17 +240,46 @@ internal sealed class FeatureProbe
         }
     }
 
-    /// <summary>The directions of two ends of a straight side, for angles: the side&#39;s true normal.</summary>
+    /// <summary>The direction of a straight side at each level: the line through the places found on it, by least squares.</summary>
     /// <param name="plane">The side.</param>
-    /// <param name="tally">Takes the turn of the side from where it is aimed, radians.</param>
-    public void Lean(PlaneFace plane, Tally tally)
+    /// <param name="tally">Takes surfaces and lost faces.</param>
+    /// <returns>Unit normals in plan, one a level with places enough.</returns>
+    public IReadOnlyList<Point2> Leans(PlaneFace plane, Tally tally)
+    {
+        var found = new List<Point2>();
+        foreach (var level in levels)
+        {
+            var places = new List<(double, double)>();
+            for (var i = 0; i < 9; i++)
+            {
+                var slide = plane.Half * 0.9 * ((i / 4.0) - 1);
+                if (Side(plane, level, slide) is { } probed && tally.Sees(probed))
+                {
+                    places.Add((slide, probed.Offset!.Value));
+                }
+            }
+
+            if (Fits.Slope(places, 0.1 * plane.Half) is { } slope)
+            {
+                var normal = plane.Normal - (new Point2(-plane.Normal.Y, plane.Normal.X) * slope);
+                found.Add(normal * (1 / normal.Length));
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>The outermost place of a round side along a direction.</summary>
+    /// <param name="round">The round side.</param>
+    /// <param name="way">Unit direction in plan.</param>
+    /// <param name="tally">Takes how far it stands out of where it is aimed.</param>
+    public void Outermost(RoundFace round, Point2 way, Tally tally)
     {
         foreach (var level in levels)
         {
-            var reach = plane.Half * 0.8;
-            if (Side(plane, level, reach) is { } far && Side(plane, level, -reach) is { } near && tally.Sees(far) & tally.Sees(near))
+            if (Radial(round, level, Math.Atan2(way.Y, way.X)) is { } probed)
             {
-                tally.Add(Math.Atan2(far.Offset!.Value - near.Offset!.Value, 2 * reach));
+                tally.Add(probed, 0, 1);
             }
         }
     }
@@ -328,7 +360,12 @@ internal sealed class FeatureProbe
         return probe.At(FeatureView.Place(feature.View, plan, level), FeatureView.Direction(feature.View, out1, 0), !feature.IsCut);
     }
 
-    private Probed? Side(PlaneFace plane, double level, double slide)
+    /// <summary>Probes one place of a straight side.</summary>
+    /// <param name="plane">The side.</param>
+    /// <param name="level">How high, along the view&#39;s axis.</param>
+    /// <param name="slide">How far along it from its middle.</param>
+    /// <returns>What was found; null where the drawing has no such face there.</returns>
+    public Probed? Side(PlaneFace plane, double level, double slide)
     {
         var plan = new Point2(plane.Middle.X - (plane.Normal.Y * slide), plane.Middle.Y + (plane.Normal.X * slide));
         return probe.At(FeatureView.Place(feature.View, plan, level), FeatureView.Direction(feature.View, plane.Normal, 0), !feature.IsCut);

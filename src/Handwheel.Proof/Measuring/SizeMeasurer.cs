@@ -54,7 +54,7 @@ internal sealed class SizeMeasurer(DrawnPart aimed, ISolid cut)
                 Across(size, one, tally);
                 break;
             case SizeKind.AcrossFlats when feature.Shape is PolygonShape { Sides: var sides } && sides % 2 == 1:
-                OddFlats(one, tally);
+                PolygonSizes.OddFlats(one, tally);
                 break;
             case SizeKind.AcrossFlats:
                 Flats(one, size.Limits, tally);
@@ -79,6 +79,9 @@ internal sealed class SizeMeasurer(DrawnPart aimed, ISolid cut)
                 break;
             case SizeKind.Position:
                 Position(one, tally);
+                break;
+            case SizeKind.AcrossCorners:
+                PolygonSizes.Corners(one, tally);
                 break;
             default:
                 break;
@@ -112,34 +115,6 @@ internal sealed class SizeMeasurer(DrawnPart aimed, ISolid cut)
                     one.Between(planes[i], planes[j], tally);
                 }
             }
-        }
-    }
-
-    // No side of an odd polygon has one opposite: twice from its middle to a side, the middle being that of all its sides as cut.
-    private static void OddFlats(FeatureProbe one, Tally tally)
-    {
-        var planes = one.Faces.Planes;
-        var offsets = planes.Select(p =>
-        {
-            var found = new Tally();
-            one.Plane(p, found);
-            tally.Rests(found);
-            return found;
-        }).ToList();
-        if (!offsets.TrueForAll(o => o.Any))
-        {
-            return;
-        }
-
-        // The shift of the middle that fits the sides best: twice the mean of each side's offset along its normal.
-        double Shift(Func<Point2, double> part) => 2.0 / planes.Count * planes.Select((p, i) => (offsets[i].Least + offsets[i].Greatest) / 2 * part(p.Normal)).Sum();
-        var moved = new Point2(Shift(n => n.X), Shift(n => n.Y));
-        for (var i = 0; i < planes.Count; i++)
-        {
-            var n = planes[i].Normal;
-            var aimed = 2 * (((planes[i].Middle.X - one.Centre.X) * n.X) + ((planes[i].Middle.Y - one.Centre.Y) * n.Y));
-            tally.Add(aimed + (2 * (offsets[i].Least - n.Dot(moved))));
-            tally.Add(aimed + (2 * (offsets[i].Greatest - n.Dot(moved))));
         }
     }
 
@@ -228,12 +203,24 @@ internal sealed class SizeMeasurer(DrawnPart aimed, ISolid cut)
         };
         if (along is { } direction)
         {
-            Along(size, Stands.Of(drawn.Feature, first, direction), Stands.Of(other.Feature, second, direction), tally);
+            Along(size, Named(Stands.Of(drawn.Feature, first, direction), size.Face), Named(Stands.Of(other.Feature, second, direction), size.OtherFace), tally);
         }
         else
         {
             BetweenAxes(first, second, tally);
         }
+    }
+
+    // The face a size names; its axis where it names none and there is one; else whatever there is.
+    private static IReadOnlyList<Stand> Named(IReadOnlyList<Stand> all, string? face)
+    {
+        if (face is not null)
+        {
+            var facing = face is "right" or "far" or "top" ? 1 : -1;
+            return [.. all.Where(s => s.Facing == facing)];
+        }
+
+        return all.Any(s => s.IsAxis) ? [.. all.Where(s => s.IsAxis)] : all;
     }
 
     private static void Along(Size size, IReadOnlyList<Stand> from, IReadOnlyList<Stand> to, Tally tally)
@@ -306,51 +293,12 @@ internal sealed class SizeMeasurer(DrawnPart aimed, ISolid cut)
         var first = Probes(drawn).First();
         if (size.Other is null)
         {
-            // To an axis of the part: a side that lies along it stands square to its normal.
-            var along = size.Along switch { "x" => new Vector3(1, 0, 0), "y" => new Vector3(0, 1, 0), _ => new Vector3(0, 0, 1) };
-            var inView = FeatureView.InView(drawn.Feature.View, new Point3(along.X, along.Y, along.Z));
-            _ = first.Faces.Planes.Any(a => Leaning(size, (first, a), (null, new Point2(-inView.Y, inView.X)), tally));
+            AngleSizes.ToAxis(size.Limits.Middle, drawn.Feature.View, first, size.Along, tally);
         }
         else if (aimed.Find(size.Other) is { } other)
         {
-            var second = Probes(other).First();
-            _ = first.Faces.Planes.Any(a => second.Faces.Planes.Any(b => Leaning(size, (first, a), ((second, b), b.Normal), tally)));
+            AngleSizes.Between(size.Limits.Middle, first, Probes(other).First(), tally);
         }
-    }
-
-    // Measures the angle of two sides if it is the one the size means; whether it is.
-    private static bool Leaning(Size size, (FeatureProbe Probe, PlaneFace Plane) a, ((FeatureProbe Probe, PlaneFace Plane)? Side, Point2 Normal) b, Tally tally)
-    {
-        var (na, nb) = (a.Plane.Normal, b.Normal);
-        var between = Math.Acos(Math.Clamp((na.X * nb.X) + (na.Y * nb.Y), -1, 1));
-        var way = Math.Abs(between - size.Limits.Middle) <= Math.Abs(Math.PI - between - size.Limits.Middle);
-        var aimedAngle = way ? between : Math.PI - between;
-        if (Math.Abs(aimedAngle - size.Limits.Middle) > Math.Max(1e-9, size.Limits.Width))
-        {
-            return false;
-        }
-
-        Tally la = new(), lb = new();
-        a.Probe.Lean(a.Plane, la);
-        if (b.Side is { } side)
-        {
-            side.Probe.Lean(side.Plane, lb);
-        }
-        else
-        {
-            lb.Add(0);
-        }
-
-        tally.Rests(la);
-        tally.Rests(lb);
-        if (la.Any && lb.Any)
-        {
-            var sense = Math.Sign((na.X * nb.Y) - (na.Y * nb.X)) * (way ? 1 : -1);
-            tally.Add(aimedAngle + (sense * (la.Least - lb.Greatest)));
-            tally.Add(aimedAngle + (sense * (la.Greatest - lb.Least)));
-        }
-
-        return true;
     }
 
     private IEnumerable<FeatureProbe> Probes(DrawnFeature drawn) =>

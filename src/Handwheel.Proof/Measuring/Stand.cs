@@ -4,4 +4,5 @@ namespace Handwheel.Proof.Measuring;
 /// <param name="Aimed">As aimed, millimetres.</param>
 /// <param name="Tally">As found.</param>
 /// <param name="IsAxis">Whether it is an axis rather than a face.</param>
-internal sealed record Stand(double Aimed, Tally Tally, bool IsAxis);
+/// <param name="Facing">Which way a face looks along the direction: 1 or -1; 0 for an axis.</param>
+internal sealed record Stand(double Aimed, Tally Tally, bool IsAxis, int Facing);

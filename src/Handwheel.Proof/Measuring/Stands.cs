@@ -20,8 +20,8 @@ internal static class Stands
         var stands = new List<Stand>();
         if (Math.Abs(inView.Z) > 1 - Parallel)
         {
-            stands.Add(Level(probe, probe.Top, feature.IsCut ? null : true));
-            stands.Add(Level(probe, probe.Bottom, feature.IsCut ? true : false));
+            stands.Add(Level(probe, probe.Top, feature.IsCut ? null : true) with { Facing = 1 });
+            stands.Add(Level(probe, probe.Bottom, feature.IsCut ? true : false) with { Facing = -1 });
             return stands;
         }
 
@@ -41,7 +41,32 @@ internal static class Stands
             }
         }
 
+        stands.AddRange(Outermost(probe, plan));
         return stands;
+    }
+
+    // The outermost places of round sides, where no straight side looks that way.
+    private static IEnumerable<Stand> Outermost(FeatureProbe probe, Point2 plan)
+    {
+        foreach (var facing in new[] { 1, -1 })
+        {
+            var way = plan * facing;
+            if (probe.Faces.Planes.Any(p => p.Normal.Dot(way) > 1 - 1e-6))
+            {
+                continue;
+            }
+
+            foreach (var round in probe.Faces.Rounds.Where(r => !r.Inner).OrderByDescending(r => r.Centre.Dot(way) + r.Radius))
+            {
+                var tally = new Tally();
+                probe.Outermost(round, way, tally);
+                if (tally.Any || tally.Gone)
+                {
+                    yield return Placed(facing * (round.Centre.Dot(way) + round.Radius), facing, tally);
+                    break;
+                }
+            }
+        }
     }
 
     /// <summary>Where a feature&#39;s axis stands along a direction in its plan.</summary>
@@ -59,7 +84,7 @@ internal static class Stands
                 tally.Add(Along(circle.Centre));
             }
 
-            return tally.Any || tally.Gone ? new Stand(Along(probe.Faces.Rounds[0].Centre), tally, IsAxis: true) : null;
+            return tally.Any || tally.Gone ? new Stand(Along(probe.Faces.Rounds[0].Centre), tally, IsAxis: true, 0) : null;
         }
 
         return Middle(probe, plan, tally) ?? RoundEnds(probe, Along);
@@ -89,7 +114,7 @@ internal static class Stands
             tally.Add(aimed + ((far.Greatest - near.Least) / 2));
         }
 
-        return new Stand(aimed, tally, IsAxis: true);
+        return new Stand(aimed, tally, IsAxis: true, 0);
     }
 
     // A slot along its length: the middle of the circles at its ends.
@@ -108,7 +133,7 @@ internal static class Stands
             tally.Add((along(first[i].Centre) + along(second[i].Centre)) / 2);
         }
 
-        return new Stand((along(probe.Faces.Rounds[0].Centre) + along(probe.Faces.Rounds[1].Centre)) / 2, tally, IsAxis: true);
+        return new Stand((along(probe.Faces.Rounds[0].Centre) + along(probe.Faces.Rounds[1].Centre)) / 2, tally, IsAxis: true, 0);
     }
 
     private static Stand Level(FeatureProbe probe, double depth, bool? metalBelow)
@@ -121,7 +146,7 @@ internal static class Stands
             probe.Level(depth, !(metalBelow ?? true), tally);
         }
 
-        return new Stand(depth, tally, IsAxis: false);
+        return new Stand(depth, tally, IsAxis: false, 0);
     }
 
     private static Stand Placed(double aimed, int sign, Tally offsets)
@@ -134,6 +159,6 @@ internal static class Stands
             tally.Add(aimed + (sign * offsets.Greatest));
         }
 
-        return new Stand(aimed, tally, IsAxis: false);
+        return new Stand(aimed, tally, IsAxis: false, sign);
     }
 }

@@ -23,7 +23,8 @@ internal static class Sizes
             var tally = measurer.Measure(size);
             if (!size.Stated && tally is { Any: false, Gone: false })
             {
-                // The drawing has no two faces for it (a slot that runs out at both ends has no length).
+                // The drawing has no two faces for it (a slot that runs out at both ends has no length): said, not passed over.
+                findings.Add(FindingCatalogue.SizeNotMeasured(new FindingPlace(Where: size.Where), size.Name, "for the drawing has no two faces for it on any line", Grade.Note));
                 continue;
             }
 

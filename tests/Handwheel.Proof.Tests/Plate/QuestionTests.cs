@@ -13,7 +13,10 @@ public sealed class QuestionTests(ITestOutputHelper output)
     {
         var result = Seen(PlateCourse.Begin().Slot().Hole().Prove());
         Assert.DoesNotContain(result.Findings, f => f.Grade == Grade.Halt);
-        Assert.Empty(result.Findings.Where(f => f.Code is not ("direction" or "lock")).Select(f => f.Message));
+
+        // The key runs out at both ends: it has no length, and that is said.
+        Assert.Equal(["size"], result.Findings.Where(f => f.Code is not ("direction" or "lock")).Select(f => f.Code));
+        Assert.Contains(result.Findings, f => f is { Code: "size", Grade: Grade.Note } && f.Message.StartsWith("key long: it cannot be measured", StringComparison.Ordinal));
         Assert.All(result.Sizes, s => Assert.True(s.Ok, s.Name));
         Assert.Null(result.Release.Step);
     }
@@ -170,6 +173,38 @@ public sealed class QuestionTests(ITestOutputHelper output)
     {
         var course = CrankCourse.Sound().Moves("A5", r => r with { Z = r.Z == -13.7 ? -6.2 : r.Z }).Each("h2", _ => null);
         Assert.Contains(Seen(Prover.Prove(course, CrankCourse.Job.Drawing, CrankCourse.Job.Stock, CrankCourse.Shop)).Findings, f => f is { Code: "order", Step: "h1" });
+    }
+
+    [Fact]
+    public void A_hole_drilled_after_its_wall_is_gone_runs_off()
+    {
+        // The key, cut first, has its side at y 3: a hole at 4.6 has half its wall there; at 8 all of it.
+        Assert.Contains(Seen(PlateCourse.Begin().Slot().Hole(4.6, spotted: false).Prove()).Findings, f => f is { Code: "order", Grade: Grade.Caution, Step: "A5" } && f.Message.Contains("wall", StringComparison.Ordinal));
+        Assert.DoesNotContain(PlateCourse.Begin().Slot().Hole(8, spotted: false).Prove().Findings, f => f.Code == "order");
+        Assert.DoesNotContain(PlateCourse.Begin().Hole(4.6, spotted: false).Slot().Prove().Findings, f => f.Code == "order");
+    }
+
+    [Fact]
+    public void A_drill_into_a_finished_hole_leaves_its_burr_there()
+    {
+        // A reamed hole from the left end, 5 below the top; a hole drilled from the top breaks into it, or was there before it.
+        CourseBuilder Reamed(CourseBuilder b)
+        {
+            b.Holding("B", PlateCourse.Setup() with { Up = "left", PartOrigin = new Place3(0, 0, -20), Fixtures = [] });
+            b.Step("B1", "zero").Touch(PlateCourse.Side(Axis.X, -15, 1)).Touch(PlateCourse.Side(Axis.Y, -15, 1));
+            b.Step("B2", "drill, ream").In("d4.8").TouchZ("d4.8", -5, 5, 0.05).Free(x: -5, y: 0, z: 5).Cut(z: -42).Free(z: 5);
+            return b.Step("B3", "ream").In("r5").TouchZ("r5", -5, 6, 0.05).Free(x: -5, y: 0, z: 5).Cut(z: -42).Free(z: 5);
+        }
+
+        CourseBuilder Across(CourseBuilder b)
+        {
+            b.Holding("C", PlateCourse.Setup());
+            b.Step("C1", "zero").Touch(PlateCourse.Side(Axis.X, -25, 1)).Touch(PlateCourse.Side(Axis.Y, -15, 1));
+            return b.Step("C2", "drill across").In("d4").TouchZ("d4", 15, 8, 0.05).Free(x: 10, y: 0, z: 5).Cut(z: -11.7).Free(z: 5);
+        }
+
+        Assert.Contains(Seen(Across(Reamed(PlateCourse.Begin())).Prove()).Findings, f => f is { Code: "order", Grade: Grade.Caution, Step: "C2" } && f.Message.Contains("r5 has finished in B3", StringComparison.Ordinal));
+        Assert.DoesNotContain(Reamed(Across(PlateCourse.Begin())).Prove().Findings, f => f.Code == "order");
     }
 
     [Fact]
