@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Reading;
 
 namespace Handwheel.Jobs.Tests.Readers;

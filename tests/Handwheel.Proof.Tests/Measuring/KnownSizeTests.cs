@@ -70,7 +70,7 @@ public sealed class KnownSizeTests
     [InlineData("right", 35)]
     public void A_distance_from_a_face_is_from_that_face(string face, double drawn) => Holds(
         Measured(
-            "base block 60 by 40 at 0, 0 from -5 to 0\npin cut round 4 at " + (face == "left" ? "-5" : "-5") + ", 0 through",
+            "base block 60 by 40 at 0, 0 from -5 to 0\npin cut round 4 at -5, 0 through",
             FormattableString.Invariant($"size base {face} to pin {drawn} +/-0.5"),
             "base block 60 by 40 at 0, 0 from -5 to 0\npin cut round 4 at -4.8, 0 through"),
         face == "left" ? drawn + 0.2 : drawn - 0.2);
