@@ -86,7 +86,7 @@ public sealed partial class FindingPageTests
         var read = Reads.Job(Reads.With("face to 0", text));
         var finding = read.Findings.First(f => f.Code == code);
         var shown = text.Replace("\0", "\uFFFD", StringComparison.Ordinal);
-        return FindingPictures.Of(code, [sound], [shown], 0, finding.Where!.Value.Column, Math.Min(finding.Where.Value.Length, shown.Length), finding.Message);
+        return FindingPictures.Of(code, [sound], [shown], 0, finding.Where!.Value.Column, Math.Min(finding.Where.Value.Length, shown.Length));
     }
 
     private static string Case(string kind, string page) => Regex.Match(page, "```handwheel " + kind + "\n(?<text>.*?)\n```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Groups["text"].Value;

@@ -24,14 +24,13 @@ internal static class FindingPictures
             marked = lines.Length - 1;
         }
 
-        return Of(code, sound.Split('\n'), lines, marked, where.Column, where.Length, finding.Message);
+        return Of(code, sound.Split('\n'), lines, marked, where.Column, where.Length);
     }
 
-    public static string Of(string code, string[] sound, string[] spoiled, int marked, int column, int length, string message)
+    public static string Of(string code, string[] sound, string[] spoiled, int marked, int column, int length)
     {
         var wide = Math.Max(300, (int)(Wide * sound.Concat(spoiled).Max(l => l.Length)) + 24);
-        var said = Wrapped(message, (int)((wide - 24) / 4.1));
-        var high = 20 + (Row * sound.Length) + 26 + (Row * spoiled.Length) + (10 * said.Count) + 8;
+        var high = 20 + (Row * sound.Length) + 26 + (Row * spoiled.Length) + 4;
         var svg = new StringBuilder();
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {wide} {high}\" width=\"{2 * wide}\" height=\"{2 * high}\" role=\"img\" aria-label=\"{code}: sound above, spoiled below\">\n");
         svg.Append(CultureInfo.InvariantCulture, $"<rect width=\"{wide}\" height=\"{high}\" fill=\"#fff\"/>\n");
@@ -57,31 +56,9 @@ internal static class FindingPictures
             Text(svg, 12, y + 4, 8, "#222", spoiled[i], true);
         }
 
-        foreach (var line in said)
-        {
-            Text(svg, 12, y + 7, 7.5, "#b3261e", line, false);
-            y += 10;
-        }
-
         return svg.Append("</svg>\n").ToString();
     }
 
     private static void Text(StringBuilder svg, double x, double y, double size, string fill, string said, bool typed) =>
         svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{x}\" y=\"{y}\" font-size=\"{size}\" fill=\"{fill}\" font-family=\"{(typed ? "monospace" : "sans-serif")}\"{(typed ? FormattableString.Invariant($" textLength=\"{Wide * Math.Max(1, said.Length):0.##}\"") : string.Empty)} xml:space=\"preserve\">{System.Security.SecurityElement.Escape(said)}</text>\n");
-
-    private static List<string> Wrapped(string message, int wide)
-    {
-        var lines = new List<string> { string.Empty };
-        foreach (var word in message.Split(' '))
-        {
-            if (lines[^1].Length + word.Length + 1 > wide && lines[^1].Length > 0)
-            {
-                lines.Add(string.Empty);
-            }
-
-            lines[^1] += (lines[^1].Length == 0 ? string.Empty : " ") + word;
-        }
-
-        return lines;
-    }
 }
