@@ -56,11 +56,14 @@ void Bench(string name)
     var count = int.Parse(Option("--count") ?? "300", CultureInfo.InvariantCulture);
     var seed = int.Parse(Option("--seed") ?? "7", CultureInfo.InvariantCulture);
     var watch = System.Diagnostics.Stopwatch.StartNew();
-    var done = 0;
+    var (done, harmless) = (0, 0);
     foreach (var slip in new Generator(course, shop, seed).Make(count).Where(s => Option("--kind") is not { } k || s.Kind.Contains(k, StringComparison.Ordinal)))
     {
-        var halts = Prove(slip.Course, job, shop).Findings.Where(f => f.Grade == Grade.Halt).Select(f => $"{f.Code} {f.Step}".Trim()).Distinct().ToArray();
+        // Every harmful slip is proved, and every fourth of the harmless.
         var harmful = judge.Harm(CourseFile.Write(slip.Course));
+        var halts = harmful is null && harmless++ % 4 != 0
+            ? ["-"]
+            : Prove(slip.Course, job, shop).Findings.Where(f => f.Grade == Grade.Halt).Select(f => $"{f.Code} {f.Step}".Trim()).Distinct().ToArray();
         to.WriteLine($"{slip.Kind}\t{slip.What}\t{harmful ?? string.Empty}\t{string.Join(", ", halts)}");
         to.Flush();
         done++;

@@ -52,7 +52,7 @@ internal static class Report
             var caught = harmful.Count(r => r.Halts.Length > 0);
             var harmless = g.Rows.Count - harmful.Count;
             var share = harmful.Count == 0 ? "-" : (100.0 * caught / harmful.Count).ToString("F1", CultureInfo.InvariantCulture) + " %";
-            text.Append(CultureInfo.InvariantCulture, $"| {g.Key} | {g.Rows.Count} | {harmful.Count} | {caught} | {share} | {harmless} | {g.Rows.Count(r => r.Harm.Length == 0 && r.Halts.Length > 0)} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {g.Key} | {g.Rows.Count} | {harmful.Count} | {caught} | {share} | {harmless} | {g.Rows.Count(r => r.Harm.Length == 0 && r.Halts.Length > 0 && r.Halts != "-")} of {g.Rows.Count(r => r.Harm.Length == 0 && r.Halts != "-")} proved |\n");
         }
     }
 }

@@ -14,6 +14,9 @@ public sealed partial class TwinTests(ITestOutputHelper output)
 
     public static TheoryData<string> Names() => [.. Directory.GetDirectories(Folder).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
 
+    public static TheoryData<string> NamesWithShop() =>
+        [.. Directory.GetDirectories(Folder).Where(d => File.Exists(Path.Combine(d, "home.handwheel")) && File.Exists(Path.Combine(d, "patch.json"))).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
+
     [Theory]
     [MemberData(nameof(Names))]
     public void A_twin_gives_its_finding_and_no_false_halt(string name)
@@ -39,6 +42,18 @@ public sealed partial class TwinTests(ITestOutputHelper output)
         Assert.Contains(marks, m => m.Expected);
         Assert.All(marks.Where(m => m.Expected), m => Assert.Contains(halts, h => Fits(m, h, read.Value)));
         Assert.All(halts, h => Assert.Contains(marks, m => Fits(m, h, read.Value)));
+    }
+
+    // A twin in a shop of its own is spoiled by its patch alone: unspoiled, the same job in the same shop is sound.
+    [Theory]
+    [MemberData(nameof(NamesWithShop))]
+    public void A_twin_in_a_shop_of_its_own_is_sound_until_it_is_spoiled(string name)
+    {
+        var folder = Path.Combine(Folder, name);
+        var text = File.ReadAllText(Directory.GetFiles(folder, "*.handwheel").Single(f => Path.GetFileName(f) != "home.handwheel"));
+        var shop = File.ReadAllText(Path.Combine(folder, "home.handwheel"));
+        var job = JobReader.Read(name, text, _ => shop).Value!;
+        Assert.Empty(Proved(job, shop, Path.Combine(folder, "none.json")).Where(f => f.Grade == Grade.Halt).Select(f => f.Message));
     }
 
     private static IEnumerable<Finding> Proved(Job job, string shopText, string patch)
