@@ -66,6 +66,21 @@ public sealed class StrikeTests
     }
 
     [Fact]
+    public void A_long_cell_under_a_rounded_corner_is_bounded_by_its_round()
+    {
+        // Corner radius 2 on a cutter of radius 6: the round's centre runs at (4, 2) beside and above the path; a cell from (7, -3) on, as long as the path.
+        Solid cut = new SweptCut(CutterShape.BullNose(12, 2, 20, 12, 30), CutterPath.Straight(new(-40, 0, 0), new(40, 0, 0)));
+        var least = cut.LeastIn(new(new(-30, 7, -5), new(30, 9, -3)));
+        Assert.Equal(Math.Sqrt(9 + 25) - 2, least, 1e-12);
+
+        // A ball of radius 3 the same, and a cone of 45 degrees square to its side.
+        Solid ball = new SweptCut(CutterShape.BallNose(6, 10, 6, 30), CutterPath.Straight(new(-40, 0, 0), new(40, 0, 0)));
+        Assert.Equal(5 - 3, ball.LeastIn(new(new(-30, 4, -2), new(30, 9, 0))), 1e-12);
+        Solid cone = new SweptCut(CutterShape.Countersink(20, Math.PI / 2, 0, 6, 12), CutterPath.Straight(new(-40, 0, 0), new(40, 0, 0)));
+        Assert.Equal(3 / Math.Sqrt(2), cone.LeastIn(new(new(-30, 8, 4), new(30, 9, 5))), 1e-12);
+    }
+
+    [Fact]
     public void No_cell_is_bounded_beyond_the_solid() => Gen.Int[0, int.MaxValue - 1].Sample(
         seed =>
         {
