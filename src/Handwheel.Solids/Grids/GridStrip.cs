@@ -1,11 +1,10 @@
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Geometry;
-using Handwheel.Solids.Soundings;
 
 namespace Handwheel.Solids.Grids;
 
 // Sixteen neighbouring lines of the lattice and all rays that belong to them.
-internal sealed class GridStrip
+internal sealed partial class GridStrip
 {
     private readonly RayGrid grid;
     private readonly FloorSweep sweep;
@@ -54,77 +53,6 @@ internal sealed class GridStrip
     internal RaySet Uprights => grid.AlongZ;
 
     private int LevelIndex => alongY ? 1 : 0;
-
-    internal void Fill(Solid bare)
-    {
-        if (bare is Shapes.Block)
-        {
-            FillBlock(bare.Bounds);
-            return;
-        }
-
-        using var rented = SpanPool.Rent(out var list);
-        for (var row = 0; row < Level.Rows; row++)
-        {
-            for (var c = first; c < first + count; c++)
-            {
-                FillRay(bare, Level, row, c, LevelLine(row, c), list);
-            }
-
-            Level.Summarise(row, block);
-        }
-
-        Tiles(Level);
-        if (alongY)
-        {
-            return;
-        }
-
-        for (var row = 0; row < grid.Xs.Length; row++)
-        {
-            for (var c = first; c < first + count; c++)
-            {
-                FillRay(bare, grid.AlongZ, row, c, Line3.AlongZ(grid.Xs[row], grid.Ys[c]), list);
-            }
-
-            grid.AlongZ.Summarise(row, block);
-        }
-
-        Tiles(grid.AlongZ);
-    }
-
-    // What sounding a block along an axis answers, without asking ray by ray.
-    private void FillBlock(Box3 box)
-    {
-        var (lo, hi) = alongY ? (box.Min.Y, box.Max.Y) : (box.Min.X, box.Max.X);
-        var (near, far) = alongY ? (box.Min.X, box.Max.X) : (box.Min.Y, box.Max.Y);
-        FillRows(Level, grid.Zs, (box.Min.Z, box.Max.Z), (near, far), lo, hi);
-        if (!alongY)
-        {
-            FillRows(grid.AlongZ, grid.Xs, (lo, hi), (near, far), box.Min.Z, box.Max.Z);
-        }
-    }
-
-    private void FillRows(RaySet set, double[] rows, (double Least, double Most) down, (double Least, double Most) across, double lo, double hi)
-    {
-        for (var row = 0; row < rows.Length; row++)
-        {
-            var isIn = rows[row] >= down.Least && rows[row] <= down.Most;
-            var isAny = false;
-            for (var i = 0; i < count; i++)
-            {
-                var ray = (row * set.Columns) + first + i;
-                var isMet = isIn && Lines[i] >= across.Least && Lines[i] <= across.Most;
-                isAny |= isMet;
-                set.Lo[ray] = isMet ? lo : double.PositiveInfinity;
-                set.Hi[ray] = isMet ? hi : double.NegativeInfinity;
-            }
-
-            set.SetSummary(row, block, isAny ? lo : double.PositiveInfinity, isAny ? hi : double.NegativeInfinity);
-        }
-
-        Tiles(set);
-    }
 
     internal void Sweep(Column[] columns) => sweep.Run(this, columns);
 
@@ -195,14 +123,6 @@ internal sealed class GridStrip
         {
             set.SummariseTile(tile, block);
         }
-    }
-
-    private static void FillRay(Solid bare, RaySet set, int row, int column, in Line3 line, SpanList list)
-    {
-        list.Clear();
-        bare.Sound(line, closed: true, list);
-        list.Normalise();
-        set.Set((row * set.Columns) + column, list.Items);
     }
 
     private static (int First, int Last) Rows(double[] places, double lo, double hi)
@@ -424,134 +344,5 @@ internal sealed class GridStrip
         }
 
         return changed;
-    }
-
-    // A radius that changes with height: level rays row by row, upright rays by their distance to the path.
-    private void Tapered(GridCut cut, Slab slab, List<RayChange>? log)
-    {
-        var path = cut.Path!;
-        double z0 = path.From.Z + slab.Z0, z1 = path.From.Z + slab.Z1;
-        var (a, b) = Rows(grid.Zs, z0, z1);
-        for (var row = a; row <= b; row++)
-        {
-            var summary = (row * Level.Blocks) + block;
-            if (Level.BlockLo[summary] < Level.BlockHi[summary])
-            {
-                laterals.Work(slab.RadiusAt(grid.Zs[row] - path.From.Z), path, alongY, Lines);
-                if (TakeLevel(row, log))
-                {
-                    Level.SummariseTile(row / RaySet.BlockSize, block);
-                }
-            }
-        }
-
-        if (!alongY)
-        {
-            Upright(cut, slab, z0, z1, log);
-        }
-    }
-
-    private void Upright(GridCut cut, Slab slab, double z0, double z1, List<RayChange>? log)
-    {
-        using var rented = SpanPool.Rent(out var list);
-        var path = cut.Path!;
-        var set = grid.AlongZ;
-        var (a, b) = Rows(grid.Xs, path.Bounds.Min.X - slab.GreatestRadius, path.Bounds.Max.X + slab.GreatestRadius);
-        for (var row = a; row <= b; row++)
-        {
-            var summary = (row * set.Blocks) + block;
-            if (!(z0 < set.BlockHi[summary] && z1 > set.BlockLo[summary]))
-            {
-                continue;
-            }
-
-            var changed = false;
-            for (var i = first; i < first + count; i++)
-            {
-                var distance = path.LeastDistance(new Point2(grid.Xs[row], grid.Ys[i]));
-                if (distance >= slab.GreatestRadius)
-                {
-                    continue;
-                }
-
-                list.Clear();
-                Cuts.LevelSweep.Upright(slab, distance, UprightRay, closed: false, list);
-                changed |= Take(set, 2, (row * set.Columns) + i, list, path.From.Z, log);
-            }
-
-            if (changed)
-            {
-                set.Summarise(row, block);
-                set.SummariseTile(row / RaySet.BlockSize, block);
-            }
-        }
-    }
-
-    private static Cuts.Ray UprightRay =>
-        new(default, Vector3.UnitZ, double.NegativeInfinity, double.PositiveInfinity);
-
-    private static bool Take(RaySet set, int index, int ray, SpanList list, double shift, List<RayChange>? log)
-    {
-        var changed = false;
-        foreach (ref readonly var span in list.Items)
-        {
-            double a = span.From + shift, b = span.To + shift;
-            if (a < set.Hi[ray] && b > set.Lo[ray])
-            {
-                changed |= set.Take(ray, a, b, log, index);
-            }
-        }
-
-        return changed;
-    }
-
-    // Ray by ray, for cuts whose axis is not the part's Z, on a slope, hollow, or no cutter's.
-    private void Sounded(GridCut cut, List<RayChange>? log)
-    {
-        using var rented = SpanPool.Rent(out var list);
-        var (a, b) = Rows(grid.Zs, cut.Bounds.Min.Z, cut.Bounds.Max.Z);
-        double lo = alongY ? cut.Bounds.Min.Y : cut.Bounds.Min.X, hi = alongY ? cut.Bounds.Max.Y : cut.Bounds.Max.X;
-        for (var row = a; row <= b; row++)
-        {
-            SoundedRow(cut, Level, LevelIndex, row, lo, hi, list, log);
-        }
-
-        if (alongY)
-        {
-            return;
-        }
-
-        (a, b) = Rows(grid.Xs, cut.Bounds.Min.X, cut.Bounds.Max.X);
-        for (var row = a; row <= b; row++)
-        {
-            SoundedRow(cut, grid.AlongZ, 2, row, cut.Bounds.Min.Z, cut.Bounds.Max.Z, list, log);
-        }
-    }
-
-    private void SoundedRow(GridCut cut, RaySet set, int index, int row, double lo, double hi, SpanList list, List<RayChange>? log)
-    {
-        var summary = (row * set.Blocks) + block;
-        if (!(lo < set.BlockHi[summary] && hi > set.BlockLo[summary]))
-        {
-            return;
-        }
-
-        var changed = false;
-        for (var c = first; c < first + count; c++)
-        {
-            var ray = (row * set.Columns) + c;
-            if (lo < set.Hi[ray] && hi > set.Lo[ray])
-            {
-                list.Clear();
-                cut.Solid.Sound(index == 2 ? Line3.AlongZ(grid.Xs[row], grid.Ys[c]) : LevelLine(row, c), closed: false, list);
-                changed |= Take(set, index, ray, list, 0, log);
-            }
-        }
-
-        if (changed)
-        {
-            set.Summarise(row, block);
-            set.SummariseTile(row / RaySet.BlockSize, block);
-        }
     }
 }
