@@ -196,7 +196,7 @@ internal sealed class NumberReader(FeatureNames names)
             return null;
         }
 
-        if (c.Peek() is { Kind: TokenKind.Word } word && Units.Other.Contains(word.Text.ToLowerInvariant()))
+        if (c.Peek() is { Kind: TokenKind.Word } word && Units.Other.Contains(word.Text.ToLowerInvariant()) && c.Peek(1)?.Is("lbf") != true)
         {
             c.At++;
             c.Fail(FindingCatalogue.WrongUnit(c.Statement.SpanOf(start, c.At - 1), c.Statement.TextOf(start, c.At - 1), "a length in mm, in, thou or um, or an angle in deg"));

@@ -42,5 +42,5 @@ internal static class Units
     };
 
     private static bool InIsWord(Cursor c) =>
-        c.Peek(1) is { Kind: TokenKind.Word } next && next.Text.ToLowerInvariant() is "a" or "circle" or "row" or "grid" or "the" or "passes" or "steps";
+        c.Peek(1) is { Kind: TokenKind.Word } next && next.Text.ToLowerInvariant() is "a" or "circle" or "row" or "grid" or "the" or "passes" or "steps" or "lbf";
 }

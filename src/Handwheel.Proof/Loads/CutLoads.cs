@@ -125,6 +125,12 @@ internal sealed class CutLoads
         return worst;
     }
 
+    /// <summary>The same cut as if it were no wider: what of its force falls on metal that near beside it.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="width">The width, mm.</param>
+    /// <returns>The load.</returns>
+    public CutLoad Narrowed(CutLoad load, double width) => Milled(load.Stroke, load.At, load.Depth, Math.Min(load.Width, width)) ?? load;
+
     /// <summary>The metal in words, and that it was taken for another where it is not known.</summary>
     /// <param name="subject">What is looked at.</param>
     /// <returns>The words.</returns>

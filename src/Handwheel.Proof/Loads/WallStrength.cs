@@ -9,7 +9,8 @@ namespace Handwheel.Proof.Loads;
 
 /// <summary>
 /// How far a thin wall springs from the cut beside it, and whether it stands it: a strip standing on its foot, loaded at the middle of the depth cut, as wide as the wall is
-/// long but no wider than the cut spreads (twice the height and the cutter&#39;s half). Within a factor of two.
+/// long but no wider than the cut spreads (twice the height and the cutter&#39;s half). Of a wide cut only what is taken within the wall&#39;s own thickness bears on it: the rest
+/// braces itself. Within a factor of two.
 /// </summary>
 internal static class WallStrength
 {
@@ -26,16 +27,17 @@ internal static class WallStrength
             return null;
         }
 
-        var load = loads.Closely(coarse);
+        var load = loads.Narrowed(loads.Closely(coarse), wall.Thick);
         var foot = wall.Leg.Path.To.Z;
         var high = High(wall, stroke, foot);
-        var lever = Math.Max(high - (Math.Min(load.Depth, high) / 2), wall.Thick);
+        var lever = Math.Max(Math.Min(load.Depth, high) / 2, wall.Thick);
         var wide = Math.Min(Math.Max(wall.Long, wall.Thick), (2 * high) + stroke.Shape!.GreatestRadius);
         var (stress, springs) = Beams.Cantilever(wide, wall.Thick, lever, load.SideN, loads.Metal.ModulusGPa * 1000);
+        springs *= 1 + (1.5 * Math.Max(0, high - lever) / lever);
         var margin = Designs.DesignSite.Strength(loads.Metal) / stress;
         return (margin, string.Create(
             CultureInfo.InvariantCulture,
-            $"It stands {subject.Unit.Told(high)} high; {CutLoads.Newtons(load.SideN)} of {stroke.CutterName} bends it aside by about {subject.Unit.Told(springs)}, and it stands that about {Math.Min(margin, 99):0.0} times over in {loads.Told(subject)}"));
+            $"It stands {subject.Unit.Told(high)} high; {CutLoads.Newtons(load.SideN)} of {stroke.CutterName} beside it bends its top aside by about {subject.Unit.Told(springs)}, and it stands that about {Math.Min(margin, 99):0.0} times over in {loads.Told(subject)}"));
     }
 
     // From the cut's floor to the top of the wall.

@@ -40,7 +40,7 @@ internal static class Thin
                 order.Add(stroke.Step.Id);
                 thinnest[stroke.Step.Id] = (found, stroke);
             }
-            else if (found.Thick < known.Metal.Thick)
+            else if (found.Thick <= known.Metal.Thick + 1e-6)
             {
                 thinnest[stroke.Step.Id] = (found, stroke);
             }

@@ -59,7 +59,8 @@ public static class MetalTable
     public static Metal? Find(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return Index.GetValueOrDefault(Key(name));
+        var key = Key(name);
+        return key.Length == 0 ? null : Index.GetValueOrDefault(key);
     }
 
     /// <summary>Finds a metal by what a stock label says: kind first and then which, told apart by commas.</summary>
