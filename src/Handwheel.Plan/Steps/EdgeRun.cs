@@ -119,7 +119,10 @@ internal sealed class EdgeRun(Bench bench, PlanFeature f, PlanEdge edge, bool al
         bench.Up();
         bench.Free(Run, start);
         bench.Free(Side, at);
-        bench.Machine.Passes(Depths(at, low, high, to, perPass), plunges: false,
+
+        // From a corner of what is cut away it goes down in the metal.
+        var plunges = Stops(at, Forward ? Ends.Least : Ends.Most, Forward ? -1 : 1, to) is not null;
+        bench.Machine.Passes(Depths(at, low, high, to, perPass), plunges,
         [
             new(Run, end, true),
             new(Axis.Z, bench.Safe(), false),
@@ -140,11 +143,11 @@ internal sealed class EdgeRun(Bench bench, PlanFeature f, PlanEdge edge, bool al
     }
 
     private Working Low(string word, Working at, double clear, double to) => Stops(at, Ends.Least, -1, to) is { } corner
-        ? bench.Show(bench.Reading(Run, $"{Run} where the {word} begins", "its corner + cutter/2", bench.Figures.L(Ends.Least) + " + " + bench.Figures.L(2 * bench.Radius) + "/2", corner, Toward.Plus, bench.CutterInput))
+        ? bench.Show(bench.Reading(Run, $"{Run} at the {(alongX ? "left" : "near")} corner of {word}", "its corner + cutter/2", bench.Figures.L(Ends.Least) + " + " + bench.Figures.L(2 * bench.Radius) + "/2", corner, Toward.Plus, bench.CutterInput))
         : bench.Clearing(Run, $"clear of the {word}", clear, up: false);
 
     private Working High(string word, Working at, double clear, double to) => Stops(at, Ends.Most, 1, to) is { } corner
-        ? bench.Show(bench.Reading(Run, $"{Run} where the {word} ends", "its corner - cutter/2", bench.Figures.L(Ends.Most) + " - " + bench.Figures.L(2 * bench.Radius) + "/2", corner, Toward.Minus, bench.CutterInput))
+        ? bench.Show(bench.Reading(Run, $"{Run} at the {(alongX ? "right" : "far")} corner of {word}", "its corner - cutter/2", bench.Figures.L(Ends.Most) + " - " + bench.Figures.L(2 * bench.Radius) + "/2", corner, Toward.Minus, bench.CutterInput))
         : bench.Clearing(Run, $"clear of the {word}", clear, up: true);
 
     // Where an edge of what is cut away ends at a wall of the part: the cutter stops half its width before it.

@@ -107,6 +107,18 @@ public sealed class ShoulderTests
         Assert.Contains(job.Lines("A4").OfType<MoveLine>(), m => m is { Axis: Axis.X, Cutting: true } && Math.Abs(m.To - (12 + 0.5 + 5)) < 1e-9);
     }
 
+    // A notch has three walls: along each the cutter stays half its width from the next.
+    [Theory]
+    [InlineData("2-3", Axis.Y, -10)]
+    [InlineData("3-4", Axis.X, 7)]
+    [InlineData("4-1", Axis.Y, -10)]
+    public void The_side_of_a_notch_stops_at_its_corners(string edge, Axis run, double corner)
+    {
+        var job = Cut("notch cut outline -12, -20; 12, -20; 12, -5; -12, -5 from -6 to 0", $"side notch, {edge}, to -6 with em10, 2 a pass");
+        Assert.DoesNotContain(job.All, f => f.Code is "gouge" or "strike" or "cannot-plan");
+        Assert.Contains(job.Lines("A4").OfType<MoveLine>(), m => m.Axis == run && Math.Abs(m.To - corner) < 1e-9);
+    }
+
     // A boss right before a wall: the rows that come from the left for the boss keep clear of the wall too.
     [Fact]
     public void A_face_keeps_clear_of_a_wall_behind_a_boss()
