@@ -95,6 +95,7 @@ public static class Prover
             .. known.Graded(Thin.Ask(subject, loads)),
             .. known.Graded(Grip.Ask(subject, loads)),
             .. Knock.Ask(subject),
+            .. Burr.Ask(subject),
             .. Unmeasured.Ask(subject),
             .. Order.Ask(subject),
             .. OnHand.Ask(subject),

@@ -161,6 +161,21 @@ public sealed class QuestionTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void A_side_cut_and_not_deburred_is_a_burr_to_the_finder()
+    {
+        CourseBuilder Touched(CourseBuilder b)
+        {
+            b.Step("A7", "find the left end again").Touch(PlateCourse.Side(Axis.X, -25, 1));
+            return b;
+        }
+
+        var cut = PlateCourse.Begin();
+        cut.Step("A6", "side the left end").In("em16").TouchZ("em16", 0, 0, 0.05).Free(x: -27.88, y: 20, z: 5).Free(z: -6).Cut(y: -20).Free(z: 5);
+        Assert.Contains(Seen(Touched(cut).Prove()).Findings, f => f is { Code: "burr", Grade: Grade.Caution, Step: "A7" } && f.Message.Contains("em16 cut it in A6", StringComparison.Ordinal));
+        Assert.DoesNotContain(Touched(PlateCourse.Begin()).Prove().Findings, f => f.Code == "burr");
+    }
+
+    [Fact]
     public void A_move_among_work_by_hand_cannot_be_followed()
     {
         var b = PlateCourse.Begin();
