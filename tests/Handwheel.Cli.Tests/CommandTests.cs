@@ -49,6 +49,15 @@ public sealed class CommandTests
         Assert.Equal(7, first.GetProperty("line").GetInt32());
     }
 
+    [Fact]
+    public void A_sound_job_ends_in_nought_and_tells_how_far_it_is()
+    {
+        var (code, output, error) = Launched.Run(Launched.Root, "check", Launched.Example("crank.handwheel"), "--progress");
+        Assert.True(code == 0, output);
+        Assert.Contains("no halt", output, StringComparison.Ordinal);
+        Assert.NotEmpty(error);
+    }
+
     // A course that faces nothing and frees nothing: the stock stays a bar, and the proof says so with no plan behind it.
     [Fact]
     public void Moves_are_proved_with_no_plan_against_the_job_they_name()
