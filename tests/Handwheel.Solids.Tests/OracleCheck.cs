@@ -33,54 +33,7 @@ internal static class OracleCheck
         var oracle = new SweepOracle(cutter, path);
         var spans = cut.Sound(line);
         var slack = OnSurface + (decimal)cut.ChordBound;
-        var previous = -60.0;
-        foreach (var span in spans)
-        {
-            if (span.Length < 1e-6)
-            {
-                continue;
-            }
-
-            foreach (var end in (double[])[span.From, span.To])
-            {
-                var depth = oracle.Depth(line.At(end));
-                if (Math.Abs(depth) > slack)
-                {
-                    return FormattableString.Invariant($"seed {seed} kind {random.Kind} {path.Kind}: end {end:R} of {span} is {depth} off the surface");
-                }
-            }
-
-            for (var i = 1; i < 4; i++)
-            {
-                var t = span.From + (span.Length * i / 4);
-                if (oracle.Depth(line.At(t)) < -slack)
-                {
-                    return FormattableString.Invariant($"seed {seed} kind {random.Kind} {path.Kind}: {t:R} in {span} is outside");
-                }
-            }
-
-            if (Gap(previous, span.From) is { } fault)
-            {
-                return fault;
-            }
-
-            previous = span.To;
-        }
-
-        return Gap(previous, 60);
-
-        string? Gap(double lo, double hi)
-        {
-            for (var i = 0; i < 8; i++)
-            {
-                var t = lo + ((hi - lo) * random.Between(0, 1));
-                if (t > lo && t < hi && oracle.Depth(line.At(t)) > slack)
-                {
-                    return FormattableString.Invariant($"seed {seed} kind {random.Kind} {path.Kind}: {t:R} between intervals is inside by {oracle.Depth(line.At(t))}");
-                }
-            }
-
-            return null;
-        }
+        return TurnCheck.Spans(spans, t => oracle.Depth(line.At(t)), slack, random) is { } fault
+            ? FormattableString.Invariant($"seed {seed} kind {random.Kind} {path.Kind}: {fault}") : null;
     }
 }

@@ -80,7 +80,7 @@ internal static class TurnCheck
 
         string? Gap(double lo, double hi)
         {
-            for (var i = 0; i < 6; i++)
+            for (var i = 0; i < 8; i++)
             {
                 var t = lo + ((hi - lo) * random.Between(0, 1));
                 if (t > lo && t < hi && depth(t) > slack)

@@ -13,11 +13,7 @@ public sealed class Replay
     private readonly IReadOnlyDictionary<string, CutterFacts> cutters;
     private readonly Func<Vec, string?, bool>? most;
     private readonly List<Taking> takings = [];
-    private readonly double[] reading = new double[4];
-    private readonly double[] truth = new double[4];
-    private readonly double[] offset = new double[4];
-    private readonly int[] side = new int[4];
-    private readonly bool[] placed = new bool[4];
+    private readonly Dials dials = new();
     private Setting? setting;
     private CutterFacts? cutter;
     private IReadOnlyList<Layer> layers = [];
@@ -149,17 +145,7 @@ public sealed class Replay
             waste = null;
         }
 
-        for (var a = 0; a < 4; a++)
-        {
-            if (!next.Carried.Contains("xyzt"[a].ToString()))
-            {
-                offset[a] = 0;
-                side[a] = 0;
-                placed[a] = false;
-            }
-        }
-
-        placed[2] = false;
+        dials.Anew(next);
         if (!next.Carried.Contains("z"))
         {
             zeroed = false;
@@ -204,14 +190,13 @@ public sealed class Replay
 
         if (cutter is not null && next is not null)
         {
-            offset[2] += cutter.Out - next.Out;
+            dials.Shift(2, cutter.Out - next.Out);
         }
 
         zeroed = false;
         cutter = next;
         layers = next is null ? [] : Layers.Of(next);
-        placed[2] = false;
-        side[2] = 0;
+        dials.Forget(2);
     }
 
     private void Go(string step, double[] to, bool cutting)
@@ -221,24 +206,24 @@ public sealed class Replay
             return;
         }
 
-        var from = (double[])truth.Clone();
-        var (quillUp, known, known2) = (!placed[2], placed[0] && placed[1], zeroed || setting.Carried.Contains("z"));
+        var from = dials.Truth;
+        var (quillUp, known, known2) = (!dials.Placed(2), dials.Placed(0) && dials.Placed(1), zeroed || setting.Carried.Contains("z"));
         for (var a = 0; a < (setting.Turns ? 4 : 3); a++)
         {
             // With no zero for Z nobody goes down by it, save to cut.
             if (a != 2 || known2 || cutting)
             {
-                Crank(a, to[a]);
+                dials.Crank(setting.Axes, a, to[a], Troubles);
             }
         }
 
-        var now = (double[])truth.Clone();
+        var now = dials.Truth;
         if (!known)
         {
             from = (double[])now.Clone();
         }
 
-        if (!placed[2])
+        if (!dials.Placed(2))
         {
             now[2] = QuillUp;
         }
@@ -263,27 +248,6 @@ public sealed class Replay
         Leg(step, up, turned, cutting);
         Leg(step, turned, over, cutting);
         Leg(step, over, now, cutting);
-    }
-
-    private void Crank(int a, double to)
-    {
-        var axis = setting!.Axes[a];
-        if (to < axis.Least - 1e-9 || to > axis.Most + 1e-9)
-        {
-            Troubles.Add($"{"xyzt"[a]} {to} is out of travel");
-        }
-
-        if (placed[a] && to == reading[a])
-        {
-            return;
-        }
-
-        var way = placed[a] ? Math.Sign(to - reading[a]) : side[a];
-        side[a] = side[a] == 0 ? way : side[a];
-        var late = !axis.Readout && way != 0 && way != side[a] ? axis.Backlash * side[a] : 0;
-        reading[a] = to;
-        truth[a] = to + offset[a] + late;
-        placed[a] = true;
     }
 
     // Straight where nothing turns, round where only the work turns, both in small steps otherwise.
@@ -358,7 +322,7 @@ public sealed class Replay
         var towards = Course.Number(one, "towards", -1) >= 0 ? 1 : -1;
         var setTo = Course.Number(one, "setTo");
         var on = Course.Word(one, "on");
-        var found = Feeling.Find(this, one, setting, a, towards, [.. truth], [.. offset], layers);
+        var found = Feeling.Find(this, one, setting, a, towards, dials.Truth, dials.Offset, layers);
         if (found is { } tip && a == 2 && on != "metal" && Course.Word(one, "face") == "upper" && cutter is { Thick: > 0 })
         {
             found = tip - cutter.Thick;
@@ -366,15 +330,11 @@ public sealed class Replay
 
         var stands = found ?? setTo;
         Felt.Add((step, "xyzt"[a], found ?? double.NaN, setTo));
-        offset[a] = stands - setTo;
-        side[a] = on is "rotary centre" or "axis" || a == 3 ? 0 : towards;
-        reading[a] = setTo;
-        truth[a] = stands;
-        placed[a] = a != 2;
+        dials.Set(a, setTo, stands, on is "rotary centre" or "axis" || a == 3 ? 0 : towards);
         zeroed |= a == 2;
         if (a < 2 && on is not ("rotary centre" or "axis"))
         {
-            placed[2] = false;
+            dials.Lift();
         }
     }
 

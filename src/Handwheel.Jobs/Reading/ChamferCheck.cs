@@ -1,10 +1,11 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
+using Handwheel.Quantities;
 
 namespace Handwheel.Jobs.Reading;
 
 // Whether the edge of a feature's end can carry a chamfer.
-internal sealed class ChamferCheck(FindingBag bag)
+internal sealed class ChamferCheck(FindingBag bag, LengthUnit unit)
 {
     // False, with a finding made, where it cannot.
     public bool Sound(FeatureDraft draft, FeatureShape shape, double leg, double high)
@@ -27,7 +28,7 @@ internal sealed class ChamferCheck(FindingBag bag)
             return true;
         }
 
-        bag.Add(FindingCatalogue.Contradiction(draft.Where, FormattableString.Invariant($"A chamfer of {leg:0.###} mm leaves nothing of the end of '{draft.Name}'."), "Write a smaller leg."));
+        bag.Add(FindingCatalogue.Contradiction(draft.Where, $"A chamfer of {unit.Said(leg)} leaves nothing of the end of '{draft.Name}'.", "Write a smaller leg."));
         return false;
     }
 

@@ -28,7 +28,7 @@ internal sealed class DistanceCheck(FindingBag bag, DrawingWorker worker)
         return Held(size, limits, size.Along switch { "x" => x, "y" => y, _ => Math.Sqrt((x * x) + (y * y)) });
     }
 
-    // Between faces along Z: tops and undersides. Faces to the sides are held to the solid by the proof.
+    // Between faces along Z: tops and undersides. Faces to the sides are held against the outlines (SizeAgreement).
     private ExactLimits? BetweenFaces(SizeDraft size, ExactLimits limits)
     {
         var (a, b) = (Faces.End(size.Face), Faces.End(size.OtherFace));

@@ -81,7 +81,7 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
             return (0, 0);
         }
 
-        return worker.Evaluator.TypedSize(draft.Chamfer) is { } leg && new ChamferCheck(bag).Sound(draft, shape, leg.Value, ends.To.Middle - ends.From.Middle)
+        return worker.Evaluator.TypedSize(draft.Chamfer) is { } leg && new ChamferCheck(bag, worker.Unit).Sound(draft, shape, leg.Value, ends.To.Middle - ends.From.Middle)
             ? (draft.Chamfered.Above ? leg.Value : 0, draft.Chamfered.Below ? leg.Value : 0)
             : null;
     }

@@ -25,7 +25,7 @@ internal sealed class DrawingReader(FindingBag bag, FeatureNames names, NumberRe
         if (names.All.All(f => !f.Broken) && drawing.Features.Count == names.All.Count)
         {
             // Outlines can only be drawn of a drawing that is whole.
-            new SizeAgreement(bag, drawing).Check();
+            new SizeAgreement(bag, drawing, worker.Unit).Check();
         }
 
         SizeNames.UnionWith(sizes.Select(s => s.Name));

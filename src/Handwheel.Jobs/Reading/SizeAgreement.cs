@@ -1,12 +1,13 @@
 using System.Globalization;
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
+using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Jobs.Reading;
 
 // Holds angles, and distances from a face to a side, against the outlines that are drawn, once all of them are known.
-internal sealed class SizeAgreement(FindingBag bag, Drawing drawing)
+internal sealed class SizeAgreement(FindingBag bag, Drawing drawing, LengthUnit unit)
 {
     private const double Closed = 1e-6;
     private readonly Dictionary<string, Feature> features = drawing.Features.ToDictionary(f => f.Name, StringComparer.Ordinal);
@@ -44,14 +45,12 @@ internal sealed class SizeAgreement(FindingBag bag, Drawing drawing)
         {
             bag.Add(FindingCatalogue.Contradiction(
                 size.Where,
-                string.Create(CultureInfo.InvariantCulture, $"The size says {size.Name} {size.Limits.Nominal:0.####} mm; the nearest arc is drawn with {arcs[0]:0.####} mm."),
+                $"The size says {size.Name} {unit.Said(size.Limits.Nominal)}; the nearest arc is drawn with {unit.Said(arcs[0])}.",
                 "Write the same value in both."));
         }
     }
 
-    /// <summary>The directions of a feature's straight sides in the plan of its view, radians from its first axis, each within half a turn.</summary>
-    /// <param name="outline">Its outline.</param>
-    /// <returns>One a straight side.</returns>
+    // The directions of straight sides in the plan of their view, radians from its first axis.
     private static IEnumerable<double> Directions(Outline outline) =>
         outline.Pieces.Where(p => !p.IsArc && p.Length > Closed).Select(p => Math.Atan2(p.To.Y - p.From.Y, p.To.X - p.From.X));
 
@@ -126,7 +125,7 @@ internal sealed class SizeAgreement(FindingBag bag, Drawing drawing)
             var drawn = pairs.MinBy(d => Math.Abs(d - size.Limits.Nominal));
             bag.Add(FindingCatalogue.Contradiction(
                 size.Where,
-                string.Create(CultureInfo.InvariantCulture, $"The size says {size.Name} {size.Limits.Nominal:0.####} mm; they are drawn {drawn:0.####} mm apart."),
+                $"The size says {size.Name} {unit.Said(size.Limits.Nominal)}; they are drawn {unit.Said(drawn)} apart.",
                 "Write the same value in both."));
         }
     }

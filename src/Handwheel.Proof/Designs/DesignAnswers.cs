@@ -1,4 +1,3 @@
-using System.Globalization;
 using Handwheel.Quantities;
 using Handwheel.Trade;
 
@@ -16,18 +15,7 @@ internal sealed class DesignAnswers(LengthUnit unit)
     /// <summary>A number as a person writes it: three figures that count.</summary>
     /// <param name="value">The number.</param>
     /// <returns>The text.</returns>
-    public static string N(double value)
-    {
-        var size = Math.Abs(value);
-        if (size >= 1000)
-        {
-            var step = Math.Pow(10, Math.Floor(Math.Log10(size)) - 2);
-            return (Math.Round(value / step) * step).ToString("0", CultureInfo.InvariantCulture);
-        }
-
-        var decimals = size >= 100 || size == 0 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : 4;
-        return Math.Round(value, decimals).ToString("0.####", CultureInfo.InvariantCulture);
-    }
+    public static string N(double value) => ThreeFigures.Of(value);
 
     /// <summary>A length in the job&#39;s unit.</summary>
     /// <param name="millimetres">mm.</param>

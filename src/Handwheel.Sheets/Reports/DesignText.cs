@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Handwheel.Jobs.Findings;
 using Handwheel.Proof.Designs;
@@ -56,29 +55,16 @@ public static class DesignText
             return answer.Text ?? string.Empty;
         }
 
-        var metric = Number(number) + (answer.Unit.Length > 0 ? " " + answer.Unit : string.Empty);
+        var metric = ThreeFigures.Of(number) + (answer.Unit.Length > 0 ? " " + answer.Unit : string.Empty);
         return (answer.Unit, unit) switch
         {
             ("mm", _) => unit.Told(number),
-            ("N", LengthUnit.Inch) => $"{Number(number / 4.4482216152605)} lbf ({metric})",
-            ("N m", LengthUnit.Inch) => $"{Number(number / 0.1129848290276)} lbf in ({metric})",
-            ("MPa", LengthUnit.Inch) => $"{Number(number / 6.894757)} ksi ({metric})",
+            ("N", LengthUnit.Inch) => $"{ThreeFigures.Of(number / 4.4482216152605)} lbf ({metric})",
+            ("N m", LengthUnit.Inch) => $"{ThreeFigures.Of(number / 0.1129848290276)} lbf in ({metric})",
+            ("MPa", LengthUnit.Inch) => $"{ThreeFigures.Of(number / 6.894757)} ksi ({metric})",
             _ => metric,
         };
     }
 
     private static string Graded(Grade? grade) => grade switch { Grade.Halt => "halt: ", Grade.Caution => "caution: ", _ => string.Empty };
-
-    private static string Number(double value)
-    {
-        var size = Math.Abs(value);
-        if (size >= 1000)
-        {
-            var step = Math.Pow(10, Math.Floor(Math.Log10(size)) - 2);
-            return (Math.Round(value / step) * step).ToString("0", CultureInfo.InvariantCulture);
-        }
-
-        var decimals = size >= 100 || size == 0 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : 4;
-        return Math.Round(value, decimals).ToString("0.####", CultureInfo.InvariantCulture);
-    }
 }

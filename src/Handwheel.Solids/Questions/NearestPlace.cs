@@ -8,58 +8,52 @@ namespace Handwheel.Solids.Questions;
 // the line two share, of the corner three share, is aimed at as long as it would be nearer than what is known.
 internal sealed class NearestPlace(Solid solid)
 {
-    private const int Kept = 12;
-    private const int OfOneFace = 4;
-    private static readonly Vector3[] Around = Directions();
-    private readonly List<Hit> hits = [];
+    private readonly MetPlaces met = new();
     private readonly HashSet<(int, int, int)> tried = [];
     private Point3 from;
     private bool within;
-    private int names;
-
-    // A place met, how far, with the unit normal out of the metal there.
-    internal readonly record struct Hit(Point3 Place, Vector3 Normal, double Distance, SurfaceId Surface, int Name);
 
     // The normals of the planes last found to matter, nearest first.
-    internal IEnumerable<Vector3> Normals => hits.Select(h => h.Normal);
+    internal IEnumerable<Vector3> Normals => Hits.Select(h => h.Normal);
+
+    private IReadOnlyList<MetPlace> Hits => met.All;
 
     // Null when no line meets the surface. Hints are directions that are likely; with all, every direction of a fixed star is looked along too.
-    internal Hit? Find(Point3 p, IReadOnlyList<Vector3> hints, bool all)
+    internal MetPlace? Find(Point3 p, IReadOnlyList<Vector3> hints, bool all)
     {
         from = p;
         within = solid.Contains(p);
-        hits.Clear();
+        met.Start(p);
         tried.Clear();
-        names = 0;
         foreach (var u in hints)
         {
             Look(u);
             Look(-u);
         }
 
-        if (all || hits.Count == 0)
+        if (all || Hits.Count == 0)
         {
             LookAround();
         }
 
-        for (var i = 0; i < 12 && hits.Count > 0 && Improve(); i++)
+        for (var i = 0; i < 12 && Hits.Count > 0 && Improve(); i++)
         {
             // Each round aims by the planes of the last.
         }
 
         AlongTheEdge();
-        return hits.Count > 0 ? hits[0] : null;
+        return Hits.Count > 0 ? Hits[0] : null;
     }
 
     // Where the nearest place lies on the edge of two faces, the edge is gone along both ways by steps ever smaller: it may be curved.
     private void AlongTheEdge()
     {
-        if (hits.Count == 0)
+        if (Hits.Count == 0)
         {
             return;
         }
 
-        var step = 0.1 * hits[0].Distance;
+        var step = 0.1 * Hits[0].Distance;
         for (var i = 0; i < 80 && step > 1e-8; i++)
         {
             var other = Beside();
@@ -68,24 +62,24 @@ internal sealed class NearestPlace(Solid solid)
                 return;
             }
 
-            Hit a = hits[0], b = hits[other];
-                var along = a.Normal.Cross(b.Normal).ToUnit();
-            var before = hits[0].Distance;
+            MetPlace a = Hits[0], b = Hits[other];
+            var along = a.Normal.Cross(b.Normal).ToUnit();
+            var before = Hits[0].Distance;
             OnEdge(a.Place, a, b);
             OnEdge(a.Place + (along * step), a, b);
             OnEdge(a.Place - (along * step), a, b);
-            step /= hits[0].Distance < before - 1e-12 ? 1 : 3;
+            step /= Hits[0].Distance < before - 1e-12 ? 1 : 3;
         }
     }
 
     // The place of another face that is nearest to the nearest, when not far from it.
     private int Beside()
     {
-        var (found, least) = (-1, 0.1 * (1 + hits[0].Distance));
-        for (var i = 1; i < hits.Count; i++)
+        var (found, least) = (-1, 0.1 * (1 + Hits[0].Distance));
+        for (var i = 1; i < Hits.Count; i++)
         {
-            var away = hits[i].Place.DistanceTo(hits[0].Place);
-            if (away < least && hits[i].Surface != hits[0].Surface && (hits[i].Normal - hits[0].Normal).Length > 0.02)
+            var away = Hits[i].Place.DistanceTo(Hits[0].Place);
+            if (away < least && Hits[i].Surface != Hits[0].Surface && (Hits[i].Normal - Hits[0].Normal).Length > 0.02)
             {
                 (found, least) = (i, away);
             }
@@ -95,7 +89,7 @@ internal sealed class NearestPlace(Solid solid)
     }
 
     // The edge's place near one beside it: both faces met again there, from beneath, and where their planes cross; that place is looked at.
-    private void OnEdge(Point3 at, in Hit a, in Hit b)
+    private void OnEdge(Point3 at, in MetPlace a, in MetPlace b)
     {
         Vector3 na = a.Normal, nb = b.Normal;
         for (var i = 0; i < 3; i++)
@@ -155,7 +149,7 @@ internal sealed class NearestPlace(Solid solid)
     // Along the star, and at places spread over the solid's bounds.
     private void LookAround()
     {
-        foreach (var u in Around)
+        foreach (var u in Star.Directions)
         {
             Look(u);
         }
@@ -170,7 +164,7 @@ internal sealed class NearestPlace(Solid solid)
     }
 
     // The same, then the direction itself turned a little every way, as long as that is nearer.
-    internal Hit? FindClosely(Point3 p, IReadOnlyList<Vector3> hints)
+    internal MetPlace? FindClosely(Point3 p, IReadOnlyList<Vector3> hints)
     {
         if (Find(p, hints, all: true) is null)
         {
@@ -180,8 +174,8 @@ internal sealed class NearestPlace(Solid solid)
         var turn = 0.1;
         for (var i = 0; i < 80 && turn > 1e-9; i++)
         {
-            var before = hits[0].Distance;
-            var d = (hits[0].Place - p).ToUnit();
+            var before = Hits[0].Distance;
+            var d = (Hits[0].Place - p).ToUnit();
             var u = d.Cross(Math.Abs(d.Z) < 0.9 ? Vector3.UnitZ : Vector3.UnitX).ToUnit();
             var v = d.Cross(u);
             for (var k = 0; k < 7; k++)
@@ -190,23 +184,23 @@ internal sealed class NearestPlace(Solid solid)
                 Look((d + (u * (turn * c)) + (v * (turn * s))).ToUnit());
             }
 
-            if (hits[0].Distance < before)
+            if (Hits[0].Distance < before)
             {
                 Improve();
                 AlongTheEdge();
             }
 
-            turn /= hits[0].Distance < before - 1e-12 ? 1 : 3;
+            turn /= Hits[0].Distance < before - 1e-12 ? 1 : 3;
         }
 
-        return hits[0];
+        return Hits[0];
     }
 
     // Aims at every nearest place of one, two or three planes that would be nearer; true when one was.
     private bool Improve()
     {
-        var (known, met) = (hits[0].Distance, names);
-        var planes = hits.ToArray();
+        var (known, names) = (Hits[0].Distance, met.Names);
+        var planes = Hits.ToArray();
         tried.Clear();
         for (var i = 0; i < planes.Length; i++)
         {
@@ -221,13 +215,13 @@ internal sealed class NearestPlace(Solid solid)
             }
         }
 
-        return hits[0].Distance < known - 1e-13 || names > met;
+        return Hits[0].Distance < known - 1e-13 || met.Names > names;
     }
 
-    private void Aim(ReadOnlySpan<Hit> planes)
+    private void Aim(ReadOnlySpan<MetPlace> planes)
     {
         var name = (planes[0].Name, planes.Length > 1 ? planes[1].Name : -1, planes.Length > 2 ? planes[2].Name : -1);
-        if (Shared(planes) is not { } at || !(from.DistanceTo(at) < hits[0].Distance - 1e-12) || !tried.Add(name))
+        if (Shared(planes) is not { } at || !(from.DistanceTo(at) < Hits[0].Distance - 1e-12) || !tried.Add(name))
         {
             return;
         }
@@ -244,9 +238,9 @@ internal sealed class NearestPlace(Solid solid)
         foreach (var more in (ReadOnlySpan<double>)[1e-10, 1e-8, 1e-6, 1e-4])
         {
             var aim = at + (beyond * (more * (1 + away))) - from;
-            if (aim.Length > 0 && Look(aim.ToUnit()) is { } met && met <= away + (10 * more * (1 + away)))
+            if (aim.Length > 0 && Look(aim.ToUnit()) is { } reached && reached <= away + (10 * more * (1 + away)))
             {
-                MeetAgain(from + (aim.ToUnit() * met), planes, beyond, Math.Max(1e-6, more));
+                MeetAgain(from + (aim.ToUnit() * reached), planes, beyond, Math.Max(1e-6, more));
                 return;
             }
         }
@@ -264,7 +258,7 @@ internal sealed class NearestPlace(Solid solid)
     }
 
     // Each of the faces met again, from just beneath a place, so that its plane is the one it has there.
-    private void MeetAgain(Point3 at, ReadOnlySpan<Hit> planes, Vector3 beyond, double inset)
+    private void MeetAgain(Point3 at, ReadOnlySpan<MetPlace> planes, Vector3 beyond, double inset)
     {
         if (planes.Length == 1)
         {
@@ -280,16 +274,16 @@ internal sealed class NearestPlace(Solid solid)
 
     // The shared place is off the surface: between a place on it and that one the surface ends. The last place met is closed in on,
     // and the face that cuts the surface off there is met from just beneath.
-    private void OverTheEdge(Point3 on, Point3 off, Vector3 beyond, ReadOnlySpan<Hit> planes)
+    private void OverTheEdge(Point3 on, Point3 off, Vector3 beyond, ReadOnlySpan<MetPlace> planes)
     {
         var length = on.DistanceTo(off);
-        var inset = beyond * (1e-9 * (1 + hits[0].Distance));
+        var inset = beyond * (1e-9 * (1 + Hits[0].Distance));
         double lo = 0, hi = 1;
         for (var i = 0; i < 34 && (hi - lo) * length > 1e-10; i++)
         {
             var middle = (lo + hi) / 2;
             var aim = on + ((off - on) * middle) + inset - from;
-            if (aim.Length > 0 && Look(aim.ToUnit()) is { } met && met <= aim.Length + (0.5 * length))
+            if (aim.Length > 0 && Look(aim.ToUnit()) is { } reached && reached <= aim.Length + (0.5 * length))
             {
                 lo = middle;
             }
@@ -331,7 +325,7 @@ internal sealed class NearestPlace(Solid solid)
     }
 
     // The place nearest to the point that lies on all the planes.
-    private Point3? Shared(ReadOnlySpan<Hit> planes)
+    private Point3? Shared(ReadOnlySpan<MetPlace> planes)
     {
         var a = planes[0];
         var p = from - (a.Normal * (from - a.Place).Dot(a.Normal));
@@ -393,72 +387,11 @@ internal sealed class NearestPlace(Solid solid)
         }
 
         var place = line.At(t);
-        var away = from.DistanceTo(place);
-        if (hits.Count == Kept && away >= hits[^1].Distance)
+        if (met.Takes(place))
         {
-            return t;
+            met.Add(place, solid.NormalAt(surface, place), surface);
         }
 
-        var n = solid.NormalAt(surface, place);
-        var name = names;
-        int alike = 0, farthest = -1;
-        for (var i = 0; i < hits.Count; i++)
-        {
-            if ((hits[i].Normal - n).Length < 1e-9 && Math.Abs((place - hits[i].Place).Dot(n)) < 1e-9)
-            {
-                // The same plane again: the nearer place is kept, under the same name.
-                if (hits[i].Distance <= away)
-                {
-                    return t;
-                }
-
-                name = hits[i].Name;
-                hits.RemoveAt(i--);
-                continue;
-            }
-
-            (alike, farthest) = hits[i].Surface == surface ? (alike + 1, i) : (alike, farthest);
-        }
-
-        if (alike >= OfOneFace && away >= hits[farthest].Distance)
-        {
-            return t;
-        }
-
-        if (alike >= OfOneFace)
-        {
-            hits.RemoveAt(farthest);
-        }
-        else if (hits.Count == Kept)
-        {
-            hits.RemoveAt(Kept - 1);
-        }
-
-        names += name == names ? 1 : 0;
-        var at = hits.FindIndex(h => h.Distance > away);
-        hits.Insert(at < 0 ? hits.Count : at, new(place, n, away, surface, name));
         return t;
-    }
-
-    // The axes, the diagonals of squares and of the cube, a little off so that none lies in a face.
-    private static Vector3[] Directions()
-    {
-        var all = new List<Vector3>();
-        for (var i = -1; i <= 1; i++)
-        {
-            for (var j = -1; j <= 1; j++)
-            {
-                for (var k = -1; k <= 1; k++)
-                {
-                    if (i != 0 || j != 0 || k != 0)
-                    {
-                        var plain = Math.Abs(i) + Math.Abs(j) + Math.Abs(k) == 1;
-                        all.Add((new Vector3(i, j, k) + (plain ? default : new Vector3(0.0137, 0.0071, -0.0093))).ToUnit());
-                    }
-                }
-            }
-        }
-
-        return [.. all];
     }
 }

@@ -15,15 +15,14 @@ public sealed class KnownSizeTests
     private const double Near = 1e-7;
 
     [Theory]
-    [InlineData("triangle", 3)]
-    [InlineData("pentagon", 5)]
-    [InlineData("polygon of 7 sides,", 7)]
-    public void An_odd_polygon_is_measured_from_its_middle(string shape, int sides)
+    [InlineData("triangle")]
+    [InlineData("pentagon")]
+    [InlineData("polygon of 7 sides,")]
+    public void An_odd_polygon_is_measured_from_its_middle(string shape)
     {
         const string asks = "size key across flats 20 +/-0.5";
         Holds(Measured($"key {shape} 20 across flats at 0, 0 from -5 to 0", asks, $"key {shape} 20.3 across flats at 0, 0 from -5 to 0"), 20.3);
         Holds(Measured($"key {shape} 20 across flats at 0, 0 from -5 to 0", asks, $"key {shape} 19.8 across flats at 0.2, -0.1 from -5 to 0"), 19.8);
-        Assert.True(sides % 2 == 1);
     }
 
     [Theory]
