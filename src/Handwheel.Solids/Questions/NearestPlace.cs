@@ -8,27 +8,22 @@ namespace Handwheel.Solids.Questions;
 // the line two share, of the corner three share, is aimed at as long as it would be nearer than what is known.
 internal sealed class NearestPlace(Solid solid)
 {
-    private readonly MetPlaces met = new();
+    private readonly SurfaceSight sight = new(solid);
     private readonly HashSet<(int, int, int)> tried = [];
-    private Point3 from;
-    private bool within;
-
     // The normals of the planes last found to matter, nearest first.
     internal IEnumerable<Vector3> Normals => Hits.Select(h => h.Normal);
 
-    private IReadOnlyList<MetPlace> Hits => met.All;
+    private IReadOnlyList<MetPlace> Hits => sight.Met.All;
 
     // Null when no line meets the surface. Hints are directions that are likely; with all, every direction of a fixed star is looked along too.
     internal MetPlace? Find(Point3 p, IReadOnlyList<Vector3> hints, bool all)
     {
-        from = p;
-        within = solid.Contains(p);
-        met.Start(p);
+        sight.From(p);
         tried.Clear();
         foreach (var u in hints)
         {
-            Look(u);
-            Look(-u);
+            sight.Look(u);
+            sight.Look(-u);
         }
 
         if (all || Hits.Count == 0)
@@ -59,6 +54,12 @@ internal sealed class NearestPlace(Solid solid)
             var other = Beside();
             if (other < 0)
             {
+                MeetRound(Hits[0].Place, Hits[0].Normal);
+                other = Beside();
+            }
+
+            if (other < 0)
+            {
                 return;
             }
 
@@ -68,7 +69,21 @@ internal sealed class NearestPlace(Solid solid)
             OnEdge(a.Place, a, b);
             OnEdge(a.Place + (along * step), a, b);
             OnEdge(a.Place - (along * step), a, b);
-            step /= Hits[0].Distance < before - 1e-12 ? 1 : 3;
+            // What the last bits give away is no step forward.
+            step /= Hits[0].Distance < before - (1e-6 * step) ? 1 : 3;
+        }
+    }
+
+    // Faces round a place, met from just beneath a plane through it: seen from the point they may all be hidden behind an edge.
+    private void MeetRound(Point3 place, Vector3 normal)
+    {
+        var beneath = place + (normal * ((sight.Within ? 1e-6 : -1e-6) * (1 + Hits[0].Distance)));
+        var u = normal.Cross(Math.Abs(normal.Z) < 0.9 ? Vector3.UnitZ : Vector3.UnitX).ToUnit();
+        var v = normal.Cross(u);
+        for (var k = 0; k < 8; k++)
+        {
+            var (sin, cos) = Math.SinCos((k + 0.3) * Turn.Full / 8);
+            sight.Ahead(new Line3(beneath, (u * cos) + (v * sin)));
         }
     }
 
@@ -94,9 +109,9 @@ internal sealed class NearestPlace(Solid solid)
         Vector3 na = a.Normal, nb = b.Normal;
         for (var i = 0; i < 3; i++)
         {
-            var beyond = (within ? na + nb : -na - nb).ToUnit();
+            var beyond = (sight.Within ? na + nb : -na - nb).ToUnit();
             var beneath = at + (beyond * (1e-4 * (1 + a.Distance)));
-            if (Across(beneath, na) is not { } pa || Across(beneath, nb) is not { } pb)
+            if (sight.Across(beneath, na) is not { } pa || sight.Across(beneath, nb) is not { } pb)
             {
                 return;
             }
@@ -114,36 +129,13 @@ internal sealed class NearestPlace(Solid solid)
 
         foreach (var more in (ReadOnlySpan<double>)[1e-11, 1e-9])
         {
-            var aim = at + ((within ? na + nb : -na - nb).ToUnit() * (more * (1 + a.Distance))) - from;
-            Look(aim.ToUnit());
+            var aim = at + ((sight.Within ? na + nb : -na - nb).ToUnit() * (more * (1 + a.Distance))) - sight.Point;
+            sight.Look(aim.ToUnit());
         }
 
-        var under = at + ((within ? na + nb : -na - nb).ToUnit() * 1e-7);
-        _ = Across(under, na);
-        _ = Across(under, nb);
-    }
-
-    // The surface nearest along a normal, noted.
-    private (Point3 Place, Vector3 Normal)? Across(Point3 at, Vector3 normal)
-    {
-        var line = new Line3(at, normal);
-        using var rented = SpanPool.Rent(out var list);
-        solid.Sound(line, closed: true, list);
-        list.Normalise();
-        var (nearest, face) = (double.PositiveInfinity, default(SurfaceId));
-        foreach (ref readonly var span in list.Items)
-        {
-            (nearest, face) = Math.Abs(span.From) < Math.Abs(nearest) ? (span.From, span.FromSurface) : (nearest, face);
-            (nearest, face) = Math.Abs(span.To) < Math.Abs(nearest) ? (span.To, span.ToSurface) : (nearest, face);
-        }
-
-        if (Note(line, nearest, face) is null)
-        {
-            return null;
-        }
-
-        var place = line.At(nearest);
-        return (place, solid.NormalAt(face, place));
+        var under = at + ((sight.Within ? na + nb : -na - nb).ToUnit() * 1e-7);
+        _ = sight.Across(under, na);
+        _ = sight.Across(under, nb);
     }
 
     // Along the star, and at places spread over the solid's bounds.
@@ -151,7 +143,7 @@ internal sealed class NearestPlace(Solid solid)
     {
         foreach (var u in Star.Directions)
         {
-            Look(u);
+            sight.Look(u);
         }
 
         var box = solid.Bounds;
@@ -159,7 +151,7 @@ internal sealed class NearestPlace(Solid solid)
         for (var i = 0; i < 27 && double.IsFinite(size.Length); i++)
         {
             var at = box.Min + new Vector3(size.X * (0.03 + (0.47 * (i % 3))), size.Y * (0.03 + (0.47 * (i / 3 % 3))), size.Z * (0.03 + (0.47 * (i / 9))));
-            Look((at - from).ToUnit());
+            sight.Look((at - sight.Point).ToUnit());
         }
     }
 
@@ -181,7 +173,7 @@ internal sealed class NearestPlace(Solid solid)
             for (var k = 0; k < 7; k++)
             {
                 var (s, c) = Math.SinCos(k * Turn.Full / 7);
-                Look((d + (u * (turn * c)) + (v * (turn * s))).ToUnit());
+                sight.Look((d + (u * (turn * c)) + (v * (turn * s))).ToUnit());
             }
 
             if (Hits[0].Distance < before)
@@ -190,7 +182,7 @@ internal sealed class NearestPlace(Solid solid)
                 AlongTheEdge();
             }
 
-            turn /= Hits[0].Distance < before - 1e-12 ? 1 : 3;
+            turn /= Hits[0].Distance < before - (1e-6 * turn * (1 + before)) ? 1 : 3;
         }
 
         return Hits[0];
@@ -199,7 +191,7 @@ internal sealed class NearestPlace(Solid solid)
     // Aims at every nearest place of one, two or three planes that would be nearer; true when one was.
     private bool Improve()
     {
-        var (known, names) = (Hits[0].Distance, met.Names);
+        var (known, names) = (Hits[0].Distance, sight.Met.Names);
         var planes = Hits.ToArray();
         tried.Clear();
         for (var i = 0; i < planes.Length; i++)
@@ -215,13 +207,16 @@ internal sealed class NearestPlace(Solid solid)
             }
         }
 
-        return Hits[0].Distance < known - 1e-13 || met.Names > names;
+        return Hits[0].Distance < known - 1e-13 || sight.Met.Names > names;
     }
 
     private void Aim(ReadOnlySpan<MetPlace> planes)
     {
         var name = (planes[0].Name, planes.Length > 1 ? planes[1].Name : -1, planes.Length > 2 ? planes[2].Name : -1);
-        if (Shared(planes) is not { } at || !(from.DistanceTo(at) < Hits[0].Distance - 1e-12) || !tried.Add(name))
+
+        // A plane alone may stand for a curved face, whose own nearest place is nearer than its plane tells.
+        var least = planes.Length == 1 ? planes[0].Distance * (1 - 1e-9) : Hits[0].Distance - 1e-12;
+        if (Shared(planes) is not { } at || !(sight.Point.DistanceTo(at) < least) || !tried.Add(name))
         {
             return;
         }
@@ -230,26 +225,36 @@ internal sealed class NearestPlace(Solid solid)
         var beyond = default(Vector3);
         foreach (var plane in planes)
         {
-            beyond += within ? plane.Normal : -plane.Normal;
+            beyond += sight.Within ? plane.Normal : -plane.Normal;
         }
 
         beyond = beyond.ToUnit();
-        var away = from.DistanceTo(at);
+        var away = sight.Point.DistanceTo(at);
         foreach (var more in (ReadOnlySpan<double>)[1e-10, 1e-8, 1e-6, 1e-4])
         {
-            var aim = at + (beyond * (more * (1 + away))) - from;
-            if (aim.Length > 0 && Look(aim.ToUnit()) is { } reached && reached <= away + (10 * more * (1 + away)))
+            var aim = at + (beyond * (more * (1 + away))) - sight.Point;
+            if (aim.Length > 0 && sight.Look(aim.ToUnit()) is { } reached && reached <= away + (10 * more * (1 + away)))
             {
-                MeetAgain(from + (aim.ToUnit() * reached), planes, beyond, Math.Max(1e-6, more));
+                MeetAgain(sight.Point + (aim.ToUnit() * reached), planes, beyond, Math.Max(1e-6, more));
                 return;
             }
         }
 
-        // The place already known on one of the planes that is nearest to the one aimed at.
+        BesideTheSurface(at, beyond, planes);
+    }
+
+    // The place aimed at is no place of the surface: what ends there is looked for from the nearest place known on one of the planes.
+    private void BesideTheSurface(Point3 at, Vector3 beyond, ReadOnlySpan<MetPlace> planes)
+    {
         var on = planes[0].Place;
         foreach (var plane in planes)
         {
             on = plane.Place.DistanceTo(at) < on.DistanceTo(at) ? plane.Place : on;
+        }
+
+        if (planes.Length == 1)
+        {
+            MeetRound(at, planes[0].Normal);
         }
 
         OverTheEdge(on, at, beyond, planes);
@@ -265,10 +270,10 @@ internal sealed class NearestPlace(Solid solid)
             return;
         }
 
-        var beneath = at + (beyond * (inset * (1 + from.DistanceTo(at))));
+        var beneath = at + (beyond * (inset * (1 + sight.Point.DistanceTo(at))));
         foreach (var plane in planes)
         {
-            _ = Across(beneath, plane.Normal);
+            _ = sight.Across(beneath, plane.Normal);
         }
     }
 
@@ -282,8 +287,8 @@ internal sealed class NearestPlace(Solid solid)
         for (var i = 0; i < 34 && (hi - lo) * length > 1e-10; i++)
         {
             var middle = (lo + hi) / 2;
-            var aim = on + ((off - on) * middle) + inset - from;
-            if (aim.Length > 0 && Look(aim.ToUnit()) is { } reached && reached <= aim.Length + (0.5 * length))
+            var aim = on + ((off - on) * middle) + inset - sight.Point;
+            if (aim.Length > 0 && sight.Look(aim.ToUnit()) is { } reached && reached <= aim.Length + (0.5 * length))
             {
                 lo = middle;
             }
@@ -293,42 +298,25 @@ internal sealed class NearestPlace(Solid solid)
             }
         }
 
-        var towards = on + ((off - on) * lo) + inset - from;
-        if (!(towards.Length > 0) || Look(towards.ToUnit()) is not { } last)
+        var towards = on + ((off - on) * lo) + inset - sight.Point;
+        if (!(towards.Length > 0) || sight.Look(towards.ToUnit()) is not { } last)
         {
             return;
         }
 
-        MeetAgain(from + (towards.ToUnit() * last), planes, beyond, 1e-6);
+        MeetAgain(sight.Point + (towards.ToUnit() * last), planes, beyond, 1e-6);
 
         // Further back than beneath, as the edge may be sharp.
         var ahead = (off - on).ToUnit();
-        var beneath = from + (towards.ToUnit() * last) + (beyond * (1e-7 * (1 + last))) - (ahead * (2e-6 * (1 + last)));
-        var line = new Line3(beneath, ahead);
-        using var rented = SpanPool.Rent(out var list);
-        solid.Sound(line, closed: true, list);
-        list.Normalise();
-        foreach (ref readonly var span in list.Items)
-        {
-            if (span.From > 0)
-            {
-                Note(line, span.From, span.FromSurface);
-                return;
-            }
-
-            if (span.To > 0)
-            {
-                Note(line, span.To, span.ToSurface);
-                return;
-            }
-        }
+        var beneath = sight.Point + (towards.ToUnit() * last) + (beyond * (1e-7 * (1 + last))) - (ahead * (2e-6 * (1 + last)));
+        sight.Ahead(new Line3(beneath, ahead));
     }
 
     // The place nearest to the point that lies on all the planes.
     private Point3? Shared(ReadOnlySpan<MetPlace> planes)
     {
         var a = planes[0];
-        var p = from - (a.Normal * (from - a.Place).Dot(a.Normal));
+        var p = sight.Point - (a.Normal * (sight.Point - a.Place).Dot(a.Normal));
         if (planes.Length == 1)
         {
             return p;
@@ -353,45 +341,5 @@ internal sealed class NearestPlace(Solid solid)
         along = along.ToUnit();
         var rate = along.Dot(c.Normal);
         return Math.Abs(rate) < 1e-6 ? null : p - (along * ((p - c.Place).Dot(c.Normal) / rate));
-    }
-
-    // The first place met along a direction is noted; how far it is.
-    private double? Look(Vector3 u)
-    {
-        using var rented = SpanPool.Rent(out var list);
-        var line = new Line3(from, u);
-        solid.Sound(line, closed: true, list);
-        list.Normalise();
-        foreach (ref readonly var span in list.Items)
-        {
-            if (span.From >= 0)
-            {
-                return Note(line, span.From, span.FromSurface);
-            }
-
-            if (span.To >= 0)
-            {
-                return within || span.To > 0 ? Note(line, span.To, span.ToSurface) : 0;
-            }
-        }
-
-        return null;
-    }
-
-    // A place of the surface and its plane; how far along the line it is.
-    private double? Note(in Line3 line, double t, SurfaceId surface)
-    {
-        if (!double.IsFinite(t))
-        {
-            return null;
-        }
-
-        var place = line.At(t);
-        if (met.Takes(place))
-        {
-            met.Add(place, solid.NormalAt(surface, place), surface);
-        }
-
-        return t;
     }
 }
