@@ -25,21 +25,8 @@ internal readonly struct SlantedNormal(Vector3 d, Point3 at, Func<Point3, bool> 
         return search.Best();
     }
 
-    private Vector3 Best()
-    {
-        found.Sort(static (a, b) => a.Miss.CompareTo(b.Miss));
-        foreach (var (miss, n) in found)
-        {
-            var step = 1e-7 + (2 * miss);
-            bool ahead = holds(at + (n * step)), behind = holds(at - (n * step));
-            if (ahead != behind)
-            {
-                return ahead ? -n : n;
-            }
-        }
-
-        return found.Count > 0 ? found[0].Normal : new(0, 0, 1);
-    }
+    private Vector3 Best() =>
+        NearestNormal.Of(found, holds, at) is { } best ? best.Normal : found.Count > 0 ? found.MinBy(f => f.Miss).Normal : new(0, 0, 1);
 
     private void Layer(Slab s, Vector3 q)
     {

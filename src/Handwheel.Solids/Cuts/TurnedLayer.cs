@@ -115,38 +115,22 @@ internal sealed class TurnedLayer
     // Outward normal of the surface nearest to a place.
     internal (Vector3 Normal, double Miss) NormalAt(Vector3 q)
     {
-        var best = (Normal: Vector3.UnitX, Miss: double.PositiveInfinity);
+        var found = new List<(double Miss, Vector3 Normal)>();
         foreach (var (sin, cos) in (ReadOnlySpan<(double, double)>)[start, end])
         {
             var (b, c) = Back(q, (sin, cos));
             foreach (var (n, miss) in StandingNormals(new(q.X, b, c)))
             {
-                Keep(new(n.X, (cos * n.Y) - (sin * n.Z), (sin * n.Y) + (cos * n.Z)), miss);
+                found.Add((miss, new(n.X, (cos * n.Y) - (sin * n.Z), (sin * n.Y) + (cos * n.Z))));
             }
         }
 
         foreach (var (n, miss) in RevolvedNormals(q))
         {
-            Keep(n, miss);
+            found.Add((miss, n));
         }
 
-        return best;
-
-        // A surface counts where one side of it is in the layer and the other is not.
-        void Keep(Vector3 n, double miss)
-        {
-            const double step = 1e-7;
-            if (!(miss < best.Miss) || !(n.Length > 0.5))
-            {
-                return;
-            }
-
-            bool ahead = Holds(q + (n * (step + miss)), closed: true), behind = Holds(q - (n * (step + miss)), closed: true);
-            if (ahead != behind)
-            {
-                best = (ahead ? -n : n, miss);
-            }
-        }
+        return NearestNormal.Of(found, p => Holds(p.ToVector(), closed: true), default(Point3) + q) ?? (Vector3.UnitX, double.PositiveInfinity);
     }
 
     // A signed distance that never claims too much at one angle.
