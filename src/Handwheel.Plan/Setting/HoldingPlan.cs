@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Drawings;
+using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Stocks;
 using Handwheel.Solids.Geometry;
 
@@ -89,6 +90,24 @@ internal sealed class HoldingPlan
     private static bool Ends(double at, double least, double most) => at - least < 1e-6 || most - at < 1e-6;
 
     internal double HeightAt(Feature f, double depth) => Placement.Apply(AimedDrawing.ToPart(f.View, f.Centre, depth)).Z;
+
+    // The travel that a size across a feature, or along an axis of the part, lies along here; null where it lies along none.
+    internal Axis? AxisOf(Size size, Feature feature)
+    {
+        var turn = feature.Shape switch { BlockShape b => b.Turn, SlotShape s => s.Turn, _ => 0 } + feature.Places[0].Turn;
+        var way = (size.Kind, size.Along) switch
+        {
+            (SizeKind.Long, _) => AimedDrawing.ToPart(feature.View, Plane.Polar(new(0, 0), 1, turn), 0),
+            (SizeKind.Wide or SizeKind.AcrossFlats, _) => AimedDrawing.ToPart(feature.View, Plane.Polar(new(0, 0), 1, turn + (Math.PI / 2)), 0),
+            (SizeKind.Across, _) => new(1, 0, 0),
+            (SizeKind.Distance, "x") => new(1, 0, 0),
+            (SizeKind.Distance, "y") => new(0, 1, 0),
+            (SizeKind.Distance, "z") => new(0, 0, 1),
+            _ => new Point3(0, 0, 0),
+        };
+        var here = Placement.Direction(way);
+        return Math.Abs(Math.Abs(here.X) - 1) < 1e-9 ? Axis.X : Math.Abs(Math.Abs(here.Y) - 1) < 1e-9 ? Axis.Y : Math.Abs(Math.Abs(here.Z) - 1) < 1e-9 ? Axis.Z : null;
+    }
 
     internal Point2 InPlan(View view, Point2 p)
     {

@@ -27,6 +27,9 @@ internal sealed class FlatMilling(Bench bench)
         }
 
         var run = Run(f);
+        bench.Offs.Clear();
+        bench.OffsOf = step;
+        bench.Offs.Add(new("flats", Axis.Z, true, axis.Z + (shape.AcrossFlats.Middle / 2)));
         var high = axis.Z + (shape.AcrossFlats.Middle / 2) + allow;
         var z = bench.Show(bench.Reading(
             Axis.Z,

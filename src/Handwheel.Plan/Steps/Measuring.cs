@@ -1,9 +1,12 @@
+using Handwheel.Jobs.Documents;
+using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Lines;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
+using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Plan.Steps;
 
@@ -18,25 +21,24 @@ internal sealed class Measuring(Bench bench)
             return;
         }
 
-        var (axis, sides, allow) = step.ThenLastPass ? Corrected(before) : (null, 1, 0);
-        var lost = before switch
+        var cut = step.ThenLastPass ? Cut(before, size) : null;
+        if (step.ThenLastPass && before is not null && cut is null)
         {
-            SideStep when axis is not null => bench.Offs.Sum(o => Rounded(o, allow) - allow),
-            RoundStep when axis is { } rounded => sides * Lost(before, rounded, allow),
-            _ => 0,
-        };
-        var expected = size.Limits.Middle + (sides * allow) + lost;
-        (IReadOnlyList<(double, double)>, Working?) strip = axis is not { } a ? ([], null)
-            : before is SideStep ? Beside(sides, expected, size.Limits.Middle, allow) : Strip(before!, a, sides, expected, allow);
+            bench.Cannot(step, $"What '{size.Name}' measures before the last pass cannot be told: the step before leaves metal on faces that are not those of this one size.", "Measure a size of the face just cut, or leave 'then last pass' out and write the last pass as a step of its own.");
+            return;
+        }
+
+        var expected = size.Limits.Middle + (cut?.Left ?? 0);
+        (IReadOnlyList<(double, double)>, Working?) strip = cut is { } c ? Strip(c, expected, size.Limits.Middle) : ([], null);
         bench.Add(new Measured(size.Name, expected, step.ThenLastPass), new MeasureLine
         {
             Size = size.Name,
             Expected = expected,
             Limits = step.ThenLastPass ? null : (size.Limits.Lower, size.Limits.Upper),
-            Corrects = axis,
+            Corrects = cut?.Offs[0].Axis,
             Strip = strip.Item1,
             Working = strip.Item2,
-            With = With(expected, size.Limits.Width <= 0.1),
+            With = With(expected, size.Limits.Width <= 0.1, IsInside(size)),
             Remark = "Spindle stopped, quill right up, burrs off." + (strip.Item2 is { } w ? $" Between two of these: {w.Name} = {w.PutIn}.{Later(step, before!, w)}" : string.Empty),
         });
     }
@@ -49,19 +51,65 @@ internal sealed class Measuring(Bench bench)
             : $" Is it other than {bench.Figures.R(planned.Result, bench.Work.Facts(Axis.X).Step)}, {before.Cutter} cuts off its size: shift its flank readings in {string.Join(", ", later)} by as much, outward or inward of the part as here.";
     }
 
-    // The axis a last pass is corrected on, how many sides of the size it cuts, and what was left on each.
-    private (Axis? Axis, int Sides, double Allow) Corrected(Step? before) => before switch
+    // The faces of one size that a step has cut and left metal on: how many of the size's two ends they are, whether metal lies between them or air, and how much
+    // more (less) the size measures for it, as the readings were rounded.
+    private readonly record struct CutFaces(IReadOnlyList<EdgeOff> Offs, int Ends, bool Outer, double Allow, double Left);
+
+    private CutFaces? Cut(Step? before, Size size)
     {
-        RoundStep r => (Axis.X, 2, r.Allow?.Value ?? 0),
-        FaceStep f => (Axis.Z, 1, f.Allow?.Value ?? 0),
-        SideStep s => (Off(s), Sides(s), s.Allow?.Value ?? 0),
-        _ => (null, 1, 0),
-    };
+        var found = before switch
+        {
+            RoundStep { Inside: false } r when bench.Plan.Find(r.Feature) is { } f && AimedDrawing.RadiusOf(f.Feature) is { } radius => Faces([new("rim", Axis.X, true, radius + bench.Radius)], 2, true, r.Allow),
+            RoundStep { Inside: true } r when bench.Plan.Find(r.Feature) is { } f && AimedDrawing.RadiusOf(f.Feature) is { } radius => Faces([new("rim", Axis.X, false, radius - bench.Radius)], 2, false, r.Allow),
+            FaceStep f => Faces([new("face", Axis.Z, true, bench.Plan.Height(f.To.Value))], 1, true, f.Allow),
+            SideStep s => Faces([.. Own(s)], Sides(s), true, s.Allow),
+            FlatsStep s when size.Kind == SizeKind.AcrossFlats => Faces([.. Own(s)], 2, true, s.Allow),
+            PocketStep p => Hollow(p, p.Feature, p.Allow, size),
+            SlotStep s => Hollow(s, s.Feature, s.Allow, size),
+            _ => null,
+        };
+        return found is { } c && c.Offs.Count > 0 && c.Offs.All(o => o.Axis == c.Offs[0].Axis) && (c.Offs.Count == c.Ends || c.Offs.Count == 1)
+            ? c with { Left = (c.Outer ? 1 : -1) * c.Ends / (double)c.Offs.Count * c.Offs.Sum(o => Rounded(o, c.Allow)) } : null;
+    }
+
+    private static CutFaces? Faces(IReadOnlyList<EdgeOff> offs, int ends, bool outer, Typed? allow) => new(offs, ends, outer, allow?.Value ?? 0, 0);
+
+    private IEnumerable<EdgeOff> Own(Step step) => ReferenceEquals(bench.OffsOf, step) ? bench.Offs : [];
+
+    // The walls of a hollow that a size lies between, or the one it is taken from. Metal lies between where the size runs into the wall.
+    private CutFaces? Hollow(Step step, string feature, Typed? allow, Size size)
+    {
+        if (bench.Plan.Find(feature) is not { } hollow || bench.Plan.AxisOf(size, hollow.Feature) is not { } along)
+        {
+            return null;
+        }
+
+        List<EdgeOff> offs = [.. Own(step).Where(o => o.Axis == along)];
+        if (size.Kind != SizeKind.Distance)
+        {
+            return Faces(offs, size.Kind == SizeKind.Across ? 2 : offs.Count, false, allow);
+        }
+
+        // A wall's own metal: the size is that of the wall.
+        return offs.Count == 1 && IsMetalBehind(offs[0], hollow, size.Limits.Middle / 2) ? Faces(offs, 1, true, allow) : null;
+    }
+
+    // Whether the drawn part is solid so far behind a wall.
+    private bool IsMetalBehind(EdgeOff wall, PlanFeature hollow, double deep)
+    {
+        var (least, most) = hollow.Outline.Extent();
+        var at = wall.Plus ? wall.Exact - bench.Radius - deep : wall.Exact + bench.Radius + deep;
+        var z = (hollow.Low + hollow.High) / 2;
+        return new[] { 0.23, 0.51, 0.77 }.All(share =>
+        {
+            var spans = wall.Axis == Axis.X
+                ? bench.Drawn(Line3.AlongX(least.Y + ((most.Y - least.Y) * share), z), 0)
+                : bench.Drawn(Line3.AlongY(least.X + ((most.X - least.X) * share), z), 0);
+            return spans.Contains(at);
+        });
+    }
 
     private static int Sides(SideStep s) => s.Edges.Count > 1 || s.Edges[0].StartsWith("all", StringComparison.Ordinal) || s.Edges[0].StartsWith("both", StringComparison.Ordinal) ? 2 : 1;
-
-    // The axis off the edges of a side, where those are the faces of one size.
-    private Axis? Off(SideStep s) => ReferenceEquals(bench.OffsOf, s) && bench.Offs.Count == Sides(s) && bench.Offs.TrueForAll(o => o.Axis == bench.Offs[0].Axis) ? bench.Offs[0].Axis : null;
 
     // How far an edge stood off what was aimed at, as the reading with the allowance was rounded.
     private double Rounded(EdgeOff o, double allow)
@@ -71,75 +119,42 @@ internal sealed class Measuring(Bench bench)
         return o.Plus ? stood - o.Exact : o.Exact - stood;
     }
 
-    // For edges: each is cut closer by its share of what measures too much.
-    private (IReadOnlyList<(double Measures, double CrankTo)> Pairs, Working? Working) Beside(int sides, double expected, double aimed, double allow)
+    // If it measures this, crank to that: each face is cut closer by its share of what is too much.
+    private (IReadOnlyList<(double Measures, double CrankTo)> Pairs, Working? Working) Strip(CutFaces cut, double expected, double aimed)
     {
-        var edge = bench.Offs[0];
+        var edge = cut.Offs[0];
         var facts = bench.Work.Facts(edge.Axis);
-        var sign = edge.Plus ? 1 : -1;
-        var stood = edge.Exact + (sign * Rounded(edge, allow));
+        var stood = edge.Exact + ((edge.Plus ? 1 : -1) * Rounded(edge, cut.Allow));
+        var sign = edge.Plus == cut.Outer ? -1 : 1;
         var by = bench.Job.Unit == LengthUnit.Inch ? 0.002 * LengthUnit.Inch.MillimetresPerUnit() : 0.05;
-        double At(double measures) => stood - (sign * (measures - aimed) / sides);
+        double At(double measures) => stood + (sign * (measures - aimed) / cut.Ends);
         var pairs = Enumerable.Range(-2, 5).Select(i => (expected + (i * by), Rounding.ToStep(At(expected + (i * by)), facts.Step, edge.Plus ? Toward.Plus : Toward.Minus))).ToList();
-        var others = string.Concat(bench.Offs.Skip(1).Select(o => $"; {o.Axis} along the {o.Word}: {bench.Figures.R(o.Exact + ((o.Plus ? 1 : -1) * Rounded(o, allow)), bench.Work.Facts(o.Axis).Step)} {(o.Plus ? "-" : "+")} the same"));
+        var told = sign < 0 ? "-" : "+";
+        var half = cut.Ends == 2 ? "/2" : string.Empty;
+        var others = string.Concat(cut.Offs.Skip(1).Select(o => $"; {o.Axis} along the {o.Word}: {bench.Figures.R(o.Exact + ((o.Plus ? 1 : -1) * Rounded(o, cut.Allow)), bench.Work.Facts(o.Axis).Step)} {(o.Plus == cut.Outer ? "-" : "+")} the same"));
         var working = bench.Reading(
             edge.Axis,
-            $"{edge.Axis} of the last pass along the {edge.Word}",
-            $"reading before {(edge.Plus ? "-" : "+")} (measured - aimed){(sides == 2 ? "/2" : string.Empty)}",
-            $"{bench.Figures.L(stood)} {(edge.Plus ? "-" : "+")} (measured - {bench.Figures.L(aimed)}){(sides == 2 ? "/2" : string.Empty)}{others}",
+            $"{edge.Axis} of the last pass{(edge.Word is "rim" or "face" ? string.Empty : $" along the {edge.Word}")}",
+            $"reading before {told} (measured - aimed){half}",
+            $"{bench.Figures.L(stood)} {told} (measured - {bench.Figures.L(aimed)}){half}{others}",
             edge.Exact,
             edge.Plus ? Toward.Plus : Toward.Minus,
             bench.CutterInput);
         return (pairs, working);
     }
 
-    private (IReadOnlyList<(double Measures, double CrankTo)> Pairs, Working? Working) Strip(Step before, Axis axis, int sides, double expected, double allow)
-    {
-        var at = Full(before);
-        if (double.IsNaN(at))
-        {
-            return ([], null);
-        }
+    // Whether a size lies between walls that face one another: an outside micrometer does not go in.
+    private bool IsInside(Size size) => size.Kind is SizeKind.Bore || (size.Kind is SizeKind.Across or SizeKind.AcrossFlats or SizeKind.Long or SizeKind.Wide && bench.Drawing.Find(size.Feature) is { IsCut: true });
 
-        var stood = at + allow + (before is RoundStep ? Lost(before, axis, allow) : 0);
-        var aimed = expected - (sides * (stood - at));
-        var facts = bench.Work.Facts(axis);
-        var by = bench.Job.Unit == LengthUnit.Inch ? 0.002 * LengthUnit.Inch.MillimetresPerUnit() : 0.05;
-        var pairs = Enumerable.Range(-2, 5).Select(i => (expected + (i * by), Rounding.ToStep(at - (i * by / sides), facts.Step, Toward.Plus))).ToList();
-        var working = bench.Reading(
-            axis,
-            $"{axis} of the last pass",
-            sides == 2 ? "reading before - (measured - aimed)/2" : "reading before - (measured - aimed)",
-            $"{bench.Figures.L(stood)} - (measured - {bench.Figures.L(aimed)}){(sides == 2 ? "/2" : string.Empty)}",
-            at,
-            Toward.Plus,
-            bench.CutterInput);
-        return (pairs, working);
-    }
-
-    // Where the axis stands with nothing left on; NaN where it cannot be told.
-    private double Full(Step before) => before switch
-    {
-        RoundStep { Inside: false } r when bench.Plan.Find(r.Feature) is { } f && AimedDrawing.RadiusOf(f.Feature) is { } radius => radius + bench.Radius,
-        FaceStep s => bench.Plan.Height(s.To.Value),
-        _ => double.NaN,
-    };
-
-    // What rounding the reading before left on the metal, a side.
-    private double Lost(Step before, Axis axis, double allow)
-    {
-        var exact = Full(before) + allow;
-        return double.IsNaN(exact) ? 0 : Rounding.ToStep(exact, bench.Work.Facts(axis).Step, Toward.Plus) - exact;
-    }
-
-    // A micrometer for close limits, else a caliper, of the shop and of a range that takes the size.
-    private string With(double measures, bool close)
+    // A micrometer for close limits, else a caliper, of the shop and of a range that takes the size; a caliper alone goes inside.
+    private string With(double measures, bool close, bool inside)
     {
         var fits = bench.Shop.Gauges.Values
-            .Where(g => g.Kind is "micrometer" or "caliper" && g.Least <= measures + 1e-9 && (g.Size <= 0 || g.Size >= measures - 1e-9))
+            .Where(g => (g.Kind == "caliper" || (g.Kind == "micrometer" && !inside)) && g.Least <= measures + 1e-9 && (g.Size <= 0 || g.Size >= measures - 1e-9))
             .OrderBy(g => (g.Kind == "micrometer") == close ? 0 : 1).ThenBy(g => g.Size).ThenBy(g => g.Name, StringComparer.Ordinal).ToList();
+        var other = inside ? "an inside micrometer, gauge pins or blocks, or a caliper" : close ? "a micrometer" : "a caliper or micrometer";
         return fits.Count > 0
-            ? $"{fits[0].Kind} {fits[0].Name}"
-            : $"a {(close ? "micrometer" : "caliper or micrometer")} that takes {bench.Job.Unit.Said(measures)} (the shop tells of none)";
+            ? $"{fits[0].Kind} {fits[0].Name}{(inside && close ? ", or gauge pins or blocks" : string.Empty)}"
+            : $"{other} that takes {bench.Job.Unit.Said(measures)} (the shop tells of none)";
     }
 }

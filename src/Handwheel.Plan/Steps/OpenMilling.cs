@@ -175,12 +175,17 @@ internal sealed class OpenMilling(Bench bench)
         var sign = Sense(side) > 0 ? "-" : "+";
         var axis = AlongY(side) ? Axis.X : Axis.Y;
         var exact = walls[side] - (Sense(side) * (bench.Radius + left + off));
-        var word = $"the {Clockwise[side]} wall of {feature.Feature.Name}";
+        var word = $"{Clockwise[side]} wall of {feature.Feature.Name}";
+        if (row == 0)
+        {
+            bench.Offs.Add(new(word, axis, Sense(side) < 0, walls[side] - (Sense(side) * bench.Radius)));
+        }
+
         var more = (left > 0 ? $" {sign} allowance" : string.Empty) + (row > 0 ? $" {sign} row x spacing" : string.Empty);
         var moreIn = (left > 0 ? $" {sign} {figures.L(left)}" : string.Empty) + (row > 0 ? $" {sign} {Bench.Bare(row)} x {figures.L(off / row)}" : string.Empty);
         return bench.Show(bench.Reading(
             axis,
-            row == 0 ? $"{axis} along {word}" : $"{axis} of row {Bench.Bare(row)} off {word}",
+            row == 0 ? $"{axis} along the {word}" : $"{axis} of row {Bench.Bare(row)} off the {word}",
             $"the wall {sign} {bench.Cutter!.Name}/2{more}",
             $"{figures.L(walls[side])} {sign} {figures.L(2 * bench.Radius)}/2{moreIn}",
             exact,

@@ -20,11 +20,14 @@ internal sealed class PocketMilling(Bench bench)
             return;
         }
 
+        bench.Offs.Clear();
+        bench.OffsOf = step;
         var to = step.To is { } typed ? bench.Plan.Height(typed.Value) : f.Low;
         if (AimedDrawing.RadiusOf(f.Feature) is { } radius)
         {
             if (new RoundMilling(bench).Centred(step, f))
             {
+                bench.Offs.Add(new($"round wall of {f.Feature.Name}", Axis.X, false, radius - bench.Radius));
                 Ring(step, f, radius, to, allow, perPass);
             }
         }
@@ -127,6 +130,10 @@ internal sealed class PocketMilling(Bench bench)
             return;
         }
 
+        var r = bench.Radius;
+        bench.Offs.AddRange([
+            new($"left wall of {f.Feature.Name}", Axis.X, true, least.X + r), new($"right wall of {f.Feature.Name}", Axis.X, false, most.X - r),
+            new($"near wall of {f.Feature.Name}", Axis.Y, true, least.Y + r), new($"far wall of {f.Feature.Name}", Axis.Y, false, most.Y - r)]);
         var (cx, cy) = ((least.X + most.X) / 2, (least.Y + most.Y) / 2);
         List<Crank> body = [];
         Working? before = null;

@@ -20,6 +20,8 @@ internal sealed class SlotMilling(Bench bench)
             return;
         }
 
+        bench.Offs.Clear();
+        bench.OffsOf = step;
         var to = step.To is { } typed ? bench.Plan.Height(typed.Value) : step.Through ? f.Low - bench.Past : f.Low;
         switch (f.Feature.Shape)
         {
@@ -62,7 +64,13 @@ internal sealed class SlotMilling(Bench bench)
         var (run1, side) = alongX ? (Axis.X, Axis.Y) : (Axis.Y, Axis.X);
         // Wider than its cutter: its middle first, then round its walls and ends.
         var loops = spare > Math.Max(0.03, bench.Work.Facts(side).Step);
-        Working first = bench.Show(End(run1, f, "first", a - spare, Toward.Plus)), last = bench.Show(End(run1, f, "last", b + spare, Toward.Minus));
+        var play = (wide - bench.Cutter.TrueAcross) / 2;
+        if (play > allow)
+        {
+            bench.Offs.AddRange([new($"first wall of {f.Feature.Name}", side, true, middle - play), new($"second wall of {f.Feature.Name}", side, false, middle + play)]);
+        }
+
+        Working first = bench.Show(End(run1, f, "first", a - spare, a - (wide / 2))), last = bench.Show(End(run1, f, "last", b + spare, b + (wide / 2)));
         var line = bench.Show(bench.Reading(side, $"{side} along the middle of {f.Feature.Name}", "its middle", bench.Figures.L(middle), middle, Toward.Nearest));
         bench.Straighten();
         bench.Up();
@@ -79,8 +87,17 @@ internal sealed class SlotMilling(Bench bench)
         bench.Up();
     }
 
-    private Working End(Axis axis, PlanFeature f, string which, double at, Toward toward) =>
-        bench.Reading(axis, $"{axis} at the {which} end of {f.Feature.Name}", "its end - half its width, and the cutter's play", bench.Figures.L(at), at, toward, bench.CutterInput);
+    // The cutter stands half of itself within the end, and the allowance; one wider than the slot on the end's own middle.
+    private Working End(Axis axis, PlanFeature f, string which, double at, double tip)
+    {
+        var within = at > tip;
+        var (figures, left) = (bench.Figures, Math.Abs(at - tip) - bench.Radius);
+        var sign = within ? "+" : "-";
+        var (rule, numbers) = left < -1e-9
+            ? ("the middle of its round end", figures.L(at))
+            : ($"its end {sign} cutter/2{(left > 1e-9 ? $" {sign} allowance" : string.Empty)}", $"{figures.L(tip)} {sign} {figures.L(2 * bench.Radius)}/2{(left > 1e-9 ? $" {sign} {figures.L(left)}" : string.Empty)}");
+        return bench.Reading(axis, $"{axis} at the {which} end of {f.Feature.Name}", rule, numbers, at, within ? Toward.Plus : Toward.Minus, bench.CutterInput);
+    }
 
     // Two arcs about the rotary's centre, closed by an arc at each end.
     private Curve? Curved(PlanOutline outline)

@@ -1,30 +1,13 @@
 using Handwheel.Jobs.Moves;
-using Handwheel.Jobs.Reading;
 using Handwheel.Plan.Lines;
+using Handwheel.Plan.Tests.Jobs;
 
 namespace Handwheel.Plan.Tests.Crank;
 
 /// <summary>The winch crank&#39;s readings against plane geometry worked out here from the drawing&#39;s numbers alone.</summary>
 public sealed class CrankReadingsTests
 {
-    private static readonly JobPlan Plan = Planned();
-
-    private static string Examples()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Handwheel.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder!.FullName, "examples");
-    }
-
-    private static JobPlan Planned()
-    {
-        var read = JobReader.Read("crank.handwheel", File.ReadAllText(Path.Combine(Examples(), "crank.handwheel")), name => File.ReadAllText(Path.Combine(Examples(), name)));
-        return Planner.Plan(read.Value!, read.Shop!);
-    }
+    private static readonly JobPlan Plan = new PlannedJob("crank.handwheel").Plan;
 
     private static IEnumerable<SheetLine> Flat(IEnumerable<SheetLine> lines) => lines.SelectMany(l => l is PassBracket b ? [b, .. Flat(b.Lines)] : (IEnumerable<SheetLine>)[l]);
 

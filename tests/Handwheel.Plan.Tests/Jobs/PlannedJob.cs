@@ -11,7 +11,7 @@ internal sealed class PlannedJob
     {
         var read = JobReader.Read(name, Changed(name), Changed);
         Plan = Planner.Plan(read.Value!, read.Shop!);
-        string Changed(string file) => changed is null ? Text(folder, file) : changed(Text(folder, file));
+        string Changed(string file) => changed is null ? Text(file, folder) : changed(Text(file, folder));
     }
 
     internal JobPlan Plan { get; }
@@ -29,7 +29,7 @@ internal sealed class PlannedJob
 
     internal IEnumerable<SheetLine> Lines(string step) => Flat(Plan.Stages.SelectMany(s => s.Steps).Single(s => s.Step.Id == step).Lines);
 
-    private static string Text(string examples, string name)
+    internal static string Text(string name, string within = "examples")
     {
         var folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "Handwheel.slnx")))
@@ -37,7 +37,7 @@ internal sealed class PlannedJob
             folder = Path.GetDirectoryName(folder)!;
         }
 
-        return File.ReadAllText(Path.Combine(folder, examples, name));
+        return File.ReadAllText(Path.Combine(folder, within, name));
     }
 
     private static IEnumerable<SheetLine> Flat(IEnumerable<SheetLine> lines) => lines.SelectMany(l => l is PassBracket b ? [b, .. Flat(b.Lines)] : (IEnumerable<SheetLine>)[l]);
