@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
@@ -13,7 +14,7 @@ namespace Handwheel.Solids.Tests;
 public sealed class BruteForceTests
 {
     [Fact]
-    public void The_web_between_two_holes_is_their_distance_less_their_radii_and_no_chord_is_shorter() => Gen.Int[0, int.MaxValue - 1].Sample(
+    public void The_web_between_two_holes_is_their_distance_less_their_radii_and_no_chord_is_shorter() => Gen.Int[0, int.MaxValue - 1].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -37,10 +38,10 @@ public sealed class BruteForceTests
                 Assert.True(chord < 0 || !Across(spans[chord].FromSurface, spans[chord].ToSurface) || spans[chord].Length >= found.Thickness - 1e-6, FormattableString.Invariant($"seed {seed}"));
             }
         },
-        iter: 60);
+        times: 60);
 
     [Fact]
-    public void The_wall_under_a_ball_and_beside_a_pocket_is_the_least_of_the_formulas() => Gen.Int[0, int.MaxValue - 1].Sample(
+    public void The_wall_under_a_ball_and_beside_a_pocket_is_the_least_of_the_formulas() => Gen.Int[0, int.MaxValue - 1].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -52,10 +53,10 @@ public sealed class BruteForceTests
             Assert.NotNull(found);
             Assert.True(Math.Abs(found.Thickness - floor) < 1e-6, FormattableString.Invariant($"seed {seed}: {found.Thickness:R} against {floor:R}"));
         },
-        iter: 60);
+        times: 60);
 
     [Fact]
-    public void Engagement_agrees_with_membership_before_the_cutter() => Gen.Int[0, int.MaxValue - 1].Sample(
+    public void Engagement_agrees_with_membership_before_the_cutter() => Gen.Int[0, int.MaxValue - 1].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -79,7 +80,7 @@ public sealed class BruteForceTests
             Assert.True(Math.Abs(said.Arc - brute.Arc) < 0.09, tell);
             Assert.True(Math.Abs(said.Left - brute.Left) < 0.04 && Math.Abs(said.Right - brute.Right) < 0.04, tell);
         },
-        iter: 40);
+        times: 40);
 
     // Every degree of the front half, columns of places 0.02 apart from the cutter's end up.
     private static (double Depth, double Width, double Arc, double Left, double Right) Brute(CutterPath path, double r, Func<double, double, double, bool> metal)

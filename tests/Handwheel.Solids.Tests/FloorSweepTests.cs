@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
@@ -66,7 +67,7 @@ public sealed class FloorSweepTests
     }
 
     [Fact]
-    public void All_at_once_leaves_the_bytes_that_one_by_one_leaves() => Gen.Int[0, 1_000_000].Sample(
+    public void All_at_once_leaves_the_bytes_that_one_by_one_leaves() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             var stock = Stocks[seed % 3];
@@ -78,10 +79,10 @@ public sealed class FloorSweepTests
             Assert.Equal(one.ToBytes(), all.ToBytes());
             SummariesHold(all);
         },
-        iter: 300);
+        times: 300);
 
     [Fact]
-    public void All_at_once_over_a_smaller_box_leaves_the_bytes_that_one_by_one_leaves() => Gen.Int[0, 1_000_000].Sample(
+    public void All_at_once_over_a_smaller_box_leaves_the_bytes_that_one_by_one_leaves() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             // Metal without end in one direction, too.
@@ -94,10 +95,10 @@ public sealed class FloorSweepTests
             Assert.Equal(one.ToBytes(), all.ToBytes());
             SummariesHold(all);
         },
-        iter: 100);
+        times: 100);
 
     [Fact]
-    public void Every_ray_is_a_sounding_of_the_workpiece() => Gen.Int[0, 1_000_000].Sample(
+    public void Every_ray_is_a_sounding_of_the_workpiece() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             var cuts = Job(seed, 12);
@@ -105,10 +106,10 @@ public sealed class FloorSweepTests
             grid.CutAll(cuts);
             GridTests.AllSame(grid, cuts.Aggregate(new Workpiece(Bar), (w, c) => w.After(c)), seed);
         },
-        iter: 100);
+        times: 100);
 
     [Fact]
-    public void A_block_is_on_the_rays_as_its_soundings_are() => Gen.Int[0, 1_000_000].Sample(
+    public void A_block_is_on_the_rays_as_its_soundings_are() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -117,7 +118,7 @@ public sealed class FloorSweepTests
             Assert.Equal(united.ToBytes(), plain.ToBytes());
             SummariesHold(plain);
         },
-        iter: 100);
+        times: 100);
 
     [Fact]
     public void A_place_between_two_cuts_that_touch_stays_until_a_third_takes_it()
@@ -146,7 +147,7 @@ public sealed class FloorSweepTests
     }
 
     [Fact]
-    public void What_is_left_of_lines_is_what_plain_sets_of_places_say() => Gen.Int[0, 1_000_000].Sample(
+    public void What_is_left_of_lines_is_what_plain_sets_of_places_say() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             // Whole numbers: the set {-10, -9.5, ..., 10} less open intervals, place by place.
@@ -164,7 +165,7 @@ public sealed class FloorSweepTests
                 Assert.Equal(places.Order(), Enumerable.Range(0, 41).Select(i => (i - 20) / 2.0).Where(p => Holds(left.Of(1), p)));
             }
         },
-        iter: 300);
+        times: 300);
 
     private static bool Holds(ReadOnlySpan<double> pairs, double place)
     {

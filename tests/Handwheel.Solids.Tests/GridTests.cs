@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
@@ -34,7 +35,7 @@ public sealed class GridTests
     }
 
     [Fact]
-    public void Every_ray_of_the_grid_is_a_sounding_of_the_workpiece() => Gen.Int[0, 1_000_000].Sample(
+    public void Every_ray_of_the_grid_is_a_sounding_of_the_workpiece() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             var cuts = RandomJob(seed, 6);
@@ -42,7 +43,7 @@ public sealed class GridTests
             grid.CutAll(cuts);
             AllSame(grid, cuts.Aggregate(new Workpiece(Stock), (w, c) => w.After(c)), seed);
         },
-        iter: 60);
+        times: 60);
 
     [Fact]
     public void The_same_bytes_with_one_thread_and_with_many()
@@ -71,7 +72,7 @@ public sealed class GridTests
     }
 
     [Fact]
-    public void A_region_refined_answers_as_a_finer_grid_over_it() => Gen.Int[0, 1_000_000].Sample(
+    public void A_region_refined_answers_as_a_finer_grid_over_it() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -103,7 +104,7 @@ public sealed class GridTests
             fine.Undo();
             Assert.Equal(fine.ToBytes(), grid.Copy().Refine(box, spacing).ToBytes());
         },
-        iter: 60);
+        times: 60);
 
     [Fact]
     public void A_sliver_between_the_rays_is_met_once_its_place_is_refined()
@@ -130,7 +131,7 @@ public sealed class GridTests
     [Fact]
     public void Cuts_in_another_order_leave_the_same_metal()
     {
-        Gen.Int[0, 1_000_000].Sample(
+        Gen.Int[0, 1_000_000].Hold(
             seed =>
             {
                 var cuts = RandomJob(seed, 5);
@@ -144,11 +145,11 @@ public sealed class GridTests
                     Assert.Equal(a.Select(s => (s.From, s.To)), b.Select(s => (s.From, s.To)));
                 }
             },
-            iter: 100);
+            times: 100);
     }
 
     [Fact]
-    public void A_cut_never_adds_metal() => Gen.Int[0, 1_000_000].Sample(
+    public void A_cut_never_adds_metal() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             var cuts = RandomJob(seed, 3);
@@ -166,7 +167,7 @@ public sealed class GridTests
                 piece = next;
             }
         },
-        iter: 200);
+        times: 200);
 
     [Fact]
     public void Volume_of_a_bored_block_is_that_of_the_formulas()

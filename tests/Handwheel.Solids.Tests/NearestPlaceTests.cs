@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Questions;
 using Handwheel.Solids.Shapes;
@@ -74,7 +75,7 @@ public sealed class NearestPlaceTests
         return least;
     }
 
-    private static void Against(Func<Pose, (Solid Solid, Func<Point3, double> Distance)> make) => Gen.Int[0, int.MaxValue - 1].Sample(seed => Holds(seed, make), iter: 1_000);
+    private static void Against(Func<Pose, (Solid Solid, Func<Point3, double> Distance)> make) => Gen.Int[0, int.MaxValue - 1].Hold(seed => Holds(seed, make), times: 1_000);
 
     private static void Holds(int seed, Func<Pose, (Solid Solid, Func<Point3, double> Distance)> make)
     {

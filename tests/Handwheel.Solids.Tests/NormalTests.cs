@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Soundings;
@@ -12,13 +13,13 @@ public sealed class NormalTests
     private const double Step = 1e-4;
 
     [Fact]
-    public void Normals_of_level_cuts_point_the_way_the_depth_falls() => Gen.Int[0, int.MaxValue - 1].Sample(seed => Swept(seed, level: true), iter: 2_000);
+    public void Normals_of_level_cuts_point_the_way_the_depth_falls() => Gen.Int[0, int.MaxValue - 1].Hold(seed => Swept(seed, level: true), times: 2_000);
 
     [Fact]
-    public void Normals_of_slanted_cuts_point_the_way_the_depth_falls() => Gen.Int[0, int.MaxValue - 1].Sample(seed => Swept(seed, level: false), iter: 150);
+    public void Normals_of_slanted_cuts_point_the_way_the_depth_falls() => Gen.Int[0, int.MaxValue - 1].Hold(seed => Swept(seed, level: false), times: 150);
 
     [Fact]
-    public void Normals_of_turning_cuts_point_the_way_the_depth_falls() => Gen.Int[0, int.MaxValue - 1].Sample(
+    public void Normals_of_turning_cuts_point_the_way_the_depth_falls() => Gen.Int[0, int.MaxValue - 1].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -27,7 +28,7 @@ public sealed class NormalTests
             var oracle = new TurnOracle(cutter, at, axis, turn, 0);
             Agrees(TurnedCut.AboutX(cutter, at, axis, turn), oracle.Depth, random.Line(), 0, seed);
         },
-        iter: 150);
+        times: 150);
 
     private static void Swept(int seed, bool level)
     {

@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
@@ -32,7 +33,7 @@ public sealed class PiecesTests
     }
 
     [Fact]
-    public void Pieces_kept_through_cuts_and_undos_are_those_found_from_scratch() => Gen.Int[0, 1_000_000].Sample(
+    public void Pieces_kept_through_cuts_and_undos_are_those_found_from_scratch() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -66,10 +67,10 @@ public sealed class PiecesTests
                 }
             }
         },
-        iter: 60);
+        times: 60);
 
     [Fact]
-    public void Pieces_are_those_of_a_flood_over_all_intervals() => Gen.Int[0, 1_000_000].Sample(
+    public void Pieces_are_those_of_a_flood_over_all_intervals() => Gen.Int[0, 1_000_000].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -91,7 +92,7 @@ public sealed class PiecesTests
                 Assert.All(places, p => Assert.True(pieces.All[found[0]].Box.Grown(1e-9).Contains(p)));
             }
         },
-        iter: 100);
+        times: 100);
 
     [Fact]
     public void Pieces_of_a_grid_that_was_cut_since_are_not_asked()

@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
@@ -81,7 +82,7 @@ public sealed class StrikeTests
     }
 
     [Fact]
-    public void No_cell_is_bounded_beyond_the_solid() => Gen.Int[0, int.MaxValue - 1].Sample(
+    public void No_cell_is_bounded_beyond_the_solid() => Gen.Int[0, int.MaxValue - 1].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -107,10 +108,10 @@ public sealed class StrikeTests
                 Assert.True(depth <= 1e-9m, FormattableString.Invariant($"seed {seed} kind {random.Kind} {path.Kind}: {least:R} claimed, inside by {depth}"));
             }
         },
-        iter: 250);
+        times: 250);
 
     [Fact]
-    public void A_verdict_never_contradicts_the_oracle() => Gen.Int[0, int.MaxValue - 1].Sample(
+    public void A_verdict_never_contradicts_the_oracle() => Gen.Int[0, int.MaxValue - 1].Hold(
         seed =>
         {
             var random = new RandomCuts(seed);
@@ -136,7 +137,7 @@ public sealed class StrikeTests
                 Assert.True(answer.Verdict != StrikeVerdict.Clear || oracle.Depth(place + aside) <= 0, FormattableString.Invariant($"seed {seed} {answer}"));
             }
         },
-        iter: 80);
+        times: 80);
 
     private static SweptCut Pass(double y) => new(Mill, CutterPath.Straight(new(-60, y, -6), new(60, y, -6)), null, whole: true);
 }

@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 
 namespace Handwheel.Solids.Tests;
 
@@ -7,15 +8,15 @@ public sealed class SweptCutOracleTests
 {
     [Fact]
     public void Level_cuts_agree_with_the_definition() =>
-        Gen.Int[0, int.MaxValue - 1].Sample(seed => Agrees(seed, mayClimb: false), iter: 20_000);
+        Gen.Int[0, int.MaxValue - 1].Hold(seed => Agrees(seed, mayClimb: false), times: 20_000);
 
     [Fact]
     public void Cuts_on_any_path_agree_with_the_definition() =>
-        Gen.Int[0, int.MaxValue - 1].Sample(seed => Agrees(seed, mayClimb: true), iter: 800);
+        Gen.Int[0, int.MaxValue - 1].Hold(seed => Agrees(seed, mayClimb: true), times: 800);
 
     [Fact]
     public void Rings_on_paths_smaller_than_their_holes_agree_with_the_definition() =>
-        Gen.Int[0, int.MaxValue - 1].Sample(seed => Assert.Null(OracleCheck.RingFault(seed)), iter: 4_000);
+        Gen.Int[0, int.MaxValue - 1].Hold(seed => Assert.Null(OracleCheck.RingFault(seed)), times: 4_000);
 
     private static void Agrees(int seed, bool mayClimb)
     {

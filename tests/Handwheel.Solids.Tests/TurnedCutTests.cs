@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
@@ -16,11 +17,11 @@ public sealed class TurnedCutTests
 
     [Fact]
     public void Turning_cuts_of_cylinders_rings_and_balls_agree_with_the_definition() =>
-        Gen.Int[0, int.MaxValue - 1].Sample(seed => Agrees(seed, exactKinds: true), iter: 1_000);
+        Gen.Int[0, int.MaxValue - 1].Hold(seed => Agrees(seed, exactKinds: true), times: 1_000);
 
     [Fact]
     public void Turning_cuts_in_chords_agree_with_the_definition_within_their_bound() =>
-        Gen.Int[0, int.MaxValue - 1].Sample(seed => Agrees(seed, exactKinds: false), iter: 150);
+        Gen.Int[0, int.MaxValue - 1].Hold(seed => Agrees(seed, exactKinds: false), times: 150);
 
     [Fact]
     public void A_full_turn_under_a_flat_end_turns_a_round()

@@ -1,4 +1,5 @@
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Jobs.Documents;
 using Handwheel.Jobs.Moves;
 using Handwheel.Quantities;
@@ -72,13 +73,13 @@ public sealed class CourseFileTests
 
     [Fact]
     public void Any_number_within_a_machine_keeps_every_bit() =>
-        Gen.Double[-1e6, 1e6].Sample(number =>
+        Gen.Double[-1e6, 1e6].Hold(number =>
         {
             var (course, _) = CourseFile.Read("a.json", CourseFile.Write(Sample(number)));
             var move = (Move)course!.Stages[0].Steps[0].Events[2];
             Assert.Equal(BitConverter.DoubleToInt64Bits(number), BitConverter.DoubleToInt64Bits(move.To.X));
             Assert.Equal(BitConverter.DoubleToInt64Bits(1 / 3.0), BitConverter.DoubleToInt64Bits(move.To.Y));
-        });
+        }, times: 100);
 
     [Fact]
     public void What_is_left_out_takes_its_usual_value()

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Handwheel.Draws;
 using Handwheel.Jobs.Reading;
 
 namespace Handwheel.Jobs.Tests.Readers;
@@ -17,7 +18,7 @@ public sealed class ReaderPropertyTests
         select (Func<Func<int, string>, string>)(n => Written(n, kinds, numbers, deep));
 
     [Fact]
-    public void Metric_and_inch_writings_of_one_job_are_one_job() => Jobs.Sample(
+    public void Metric_and_inch_writings_of_one_job_are_one_job() => Jobs.Hold(
         write =>
         {
             // The numbers count hundredths of an inch; 0.01 in is exactly 0.254 mm.
@@ -30,10 +31,10 @@ public sealed class ReaderPropertyTests
             Assert.Equal(facts, Facts.Of(Reads.Sound(mixed)));
             Assert.Equal(facts, Facts.Of(Reads.Sound(fraction)));
         },
-        iter: 200);
+        times: 200);
 
     [Fact]
-    public void What_tidy_wrote_reads_as_the_same_job() => Jobs.Sample(
+    public void What_tidy_wrote_reads_as_the_same_job() => Jobs.Hold(
         write =>
         {
             var text = "unit mm\n" + write(n => (n / 100m).ToString(CultureInfo.InvariantCulture));
@@ -42,10 +43,10 @@ public sealed class ReaderPropertyTests
             Assert.Equal(Facts.Of(Reads.Sound(text)), Facts.Of(Reads.Sound(tidied)));
             Assert.Equal(tidied, Tidy.Text("x", tidied));
         },
-        iter: 200);
+        times: 200);
 
     [Fact]
-    public void Any_damage_to_a_job_is_read_without_throwing() => Gen.Select(Gen.Int[0, 5000], Gen.Int[0, 40], Gen.String[Gen.Char["0123456789.,()+-*/ \n\"'abxyz;\u00e9\u6e2c\ud835\u0301\t#"], 0, 12]).Sample(
+    public void Any_damage_to_a_job_is_read_without_throwing() => Gen.Select(Gen.Int[0, 5000], Gen.Int[0, 40], Gen.String[Gen.Char["0123456789.,()+-*/ \n\"'abxyz;\u00e9\u6e2c\ud835\u0301\t#"], 0, 12]).Hold(
         (at, length, put) =>
         {
             var text = Reads.Crank;
@@ -58,10 +59,10 @@ public sealed class ReaderPropertyTests
             Assert.Equal(tidied, Tidy.Text("x", tidied));
             Assert.Equal(read.Findings.Select(f => f.Code), Reads.Job(tidied).Findings.Select(f => f.Code));
         },
-        iter: Damages);
+        times: Damages);
 
     [Fact]
-    public void Any_damage_to_a_shop_is_read_without_throwing() => Gen.Select(Gen.Int[0, 4000], Gen.Int[0, 40], Gen.String[Gen.Char["0123456789.,()+-*/ \n\"'abxyz;#"], 0, 12]).Sample(
+    public void Any_damage_to_a_shop_is_read_without_throwing() => Gen.Select(Gen.Int[0, 4000], Gen.Int[0, 40], Gen.String[Gen.Char["0123456789.,()+-*/ \n\"'abxyz;#"], 0, 12]).Hold(
         (at, length, put) =>
         {
             var text = Examples.Text("home.handwheel");
@@ -69,7 +70,7 @@ public sealed class ReaderPropertyTests
             var read = ShopReader.Read("s", string.Concat(text.AsSpan(0, at), put, text.AsSpan(Math.Min(text.Length, at + length))));
             _ = Reads.Said(read);
         },
-        iter: Damages);
+        times: Damages);
 
     private static string Written(Func<int, string> n, int[] kinds, int[] numbers, int deep)
     {
