@@ -12,4 +12,7 @@ internal readonly record struct Missing(int Axis, int Ray, Line3 Line, Span Span
 {
     /// <summary>Its middle.</summary>
     public Point3 Middle => Line.At(Span.Middle);
+
+    /// <summary>Its two ends.</summary>
+    public (Point3 From, Point3 To) Ends => (Line.At(Span.From), Line.At(Span.To));
 }

@@ -21,13 +21,11 @@ internal sealed class Gouge
 
     private readonly Subject subject;
     private readonly PartNets nets;
-    private readonly Depth depth;
 
     private Gouge(Subject subject, PartNets nets)
     {
         this.subject = subject;
         this.nets = nets;
-        depth = new Depth(subject.Least.Solid, subject.Trace.Last);
     }
 
     /// <summary>Asks.</summary>
@@ -113,11 +111,14 @@ internal sealed class Gouge
 
     private Finding? Told(List<(Missing Missing, int Stroke)> lost)
     {
-        var (deep, at, normal) = Deepest(lost);
+        var deepest = Solids.Questions.Gouge.Deepest(subject.Trace.Last.Piece, subject.Least.Solid, [.. lost.Select(l => l.Missing.Ends)], nets.Last.Spacing);
+        var (deep, at) = (deepest.Depth, deepest.End);
         if (deep <= Certain)
         {
             return null;
         }
+
+        var normal = subject.Trace.Last.NormalAt(deepest.Surface, at);
 
         var first = subject.Trace.Strokes[lost.Min(l => l.Stroke)];
         var inside = lost.OrderByDescending(l => l.Missing.Span.Length).First().Missing.Middle;
@@ -136,42 +137,6 @@ internal sealed class Gouge
     // The stroke that took most of it.
     private Stroke Worst(List<(Missing Missing, int Stroke)> lost) =>
         subject.Trace.Strokes[lost.GroupBy(l => l.Stroke).OrderByDescending(g => g.Sum(l => l.Missing.Span.Length)).ThenBy(g => g.Key).First().Key];
-
-    private (double Depth, Point3 At, Vector3 Normal) Deepest(List<(Missing Missing, int Stroke)> lost)
-    {
-        var starts = new List<(double Depth, Missing Missing, bool AtEnd)>();
-        double through = 0;
-        var middle = lost[0].Missing.Middle;
-        foreach (var (missing, _) in lost)
-        {
-            var on = false;
-            foreach (var atEnd in new[] { false, true })
-            {
-                var surface = atEnd ? missing.Span.ToSurface : missing.Span.FromSurface;
-                if (surface.IsStock || surface.Cut >= subject.Trace.Last.Count)
-                {
-                    continue;
-                }
-
-                on = true;
-                starts.Add((depth.OnRay(missing, atEnd), missing, atEnd));
-            }
-
-            if (!on && missing.Span.Length > through)
-            {
-                (through, middle) = (missing.Span.Length, missing.Middle);
-            }
-        }
-
-        (double Depth, Point3 At, Vector3 Normal) best = starts.Count > 0 ? (0, default, default) : (through, middle, default);
-        foreach (var (_, missing, atEnd) in starts.OrderByDescending(s => s.Depth).Take(4))
-        {
-            var found = depth.Refined(missing, atEnd, nets.Last.Spacing);
-            best = found.Depth > best.Depth ? found : best;
-        }
-
-        return best;
-    }
 
     private (DrawnFeature? Feature, bool Whole) Hurt(List<(Missing Missing, int Stroke)> lost, Stroke first, Point3 inside)
     {

@@ -19,32 +19,13 @@ internal static class Leftover
     public static IReadOnlyList<Finding> Ask(Subject subject, PartNets nets, PieceMap pieces, int part)
     {
         var over = Over(subject, nets, pieces, part);
-        var depth = new Depth(subject.Trace.Last, subject.Most.Solid);
         var findings = new List<Finding>();
         foreach (var group in over.GroupBy(m => Places.Nearest(subject.Aimed, m.Middle, cutsToo: true), StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            (double Height, Point3 At) best = default;
-            foreach (var missing in group.OrderByDescending(m => Estimate(depth, m)).Take(3))
+            var deepest = Solids.Questions.Leftover.Deepest(subject.Trace.Last.Piece, subject.Most.Solid, [.. group.Select(m => m.Ends)], nets.Last.Spacing);
+            if (deepest.Depth > Certain)
             {
-                foreach (var atEnd in new[] { false, true })
-                {
-                    if (OnMost(subject, missing, atEnd))
-                    {
-                        var found = depth.Refined(missing, atEnd, nets.Last.Spacing);
-                        best = found.Depth > best.Height ? (found.Depth, found.At) : best;
-                    }
-                }
-            }
-
-            if (best.Height <= 0)
-            {
-                var longest = group.MaxBy(m => m.Span.Length);
-                best = (longest.Span.Length, longest.Middle);
-            }
-
-            if (best.Height > Certain)
-            {
-                findings.Add(FindingCatalogue.Leftover(Place(subject, best.At), subject.Unit, best.Height, group.Key));
+                findings.Add(FindingCatalogue.Leftover(Place(subject, deepest.End), subject.Unit, deepest.Depth, group.Key));
             }
         }
 
@@ -87,15 +68,6 @@ internal static class Leftover
         }
 
         return false;
-    }
-
-    private static double Estimate(Depth depth, Missing missing) => missing.Span.Length > 0 ? Math.Min(depth.OnRay(missing, atEnd: false), missing.Span.Length) : 0;
-
-    // Which end of the interval lies on most metal's own surface.
-    private static bool OnMost(Subject subject, Missing missing, bool atEnd)
-    {
-        var (end, way) = atEnd ? (missing.Span.To, 1e-6) : (missing.Span.From, -1e-6);
-        return subject.Most.Solid.Contains(missing.Line.At(end + way));
     }
 
     private static FindingPlace Place(Subject subject, Point3 at)

@@ -30,10 +30,31 @@ internal sealed class ExcessRefiner
         internal Vector3 Away => (Place - Foot).ToUnit();
     }
 
-    internal Excess Refine(ExcessScan scan)
+    internal Excess Refine(ExcessScan scan) =>
+        new(Refine(scan.Longest, scan.Spacing, scan.Box), scan.Volume, scan.Box, scan.Guarantee);
+
+    // Stretches of the excess on rays so far apart: the longest along each of the axes, and their box.
+    internal DeepPlace Refine(IReadOnlyList<(Point3 From, Point3 To)> stretches, double spacing)
+    {
+        if (stretches.Count == 0)
+        {
+            throw new ArgumentException("No stretch to start from.", nameof(stretches));
+        }
+
+        var box = Box3.Empty;
+        foreach (var (from, to) in stretches)
+        {
+            box = box.Union(new(from, from)).Union(new(to, to));
+        }
+
+        return Refine(ExcessScan.LongestOf(stretches), spacing, box);
+    }
+
+    // Stretches of the excess, longest first, on rays so far apart.
+    internal DeepPlace Refine(IReadOnlyList<(Point3 From, Point3 To)> stretches, double spacing, Box3 box)
     {
         var spots = new List<Spot>();
-        foreach (var (from, to) in scan.Longest)
+        foreach (var (from, to) in stretches)
         {
             foreach (var share in (ReadOnlySpan<double>)[1e-9, 0.5, 1 - 1e-9])
             {
@@ -53,19 +74,19 @@ internal sealed class ExcessRefiner
                 break;
             }
 
-            if (climbed.TrueForAll(c => c.DistanceTo(spot.Place) > scan.Spacing))
+            if (climbed.TrueForAll(c => c.DistanceTo(spot.Place) > spacing))
             {
                 climbed.Add(spot.Place);
-                var top = Climb(spot, Math.Max(scan.Spacing, scan.Box.Size.Length / 2));
+                var top = Climb(spot, Math.Max(spacing, box.Size.Length / 2));
                 climbed.Add(top.Place);
                 best = best is { } known && known.Depth >= top.Depth ? known : top;
             }
         }
 
-        var (start, end) = scan.Longest[0];
+        var (start, end) = stretches[0];
         var found = best ?? new Spot(start, end, start.DistanceTo(end));
         var line = new Line3(found.Foot, found.Away);
-        return new(found.Foot, found.Depth, found.Away, scan.Volume, SurfaceAt(line, found.Depth), scan.Box, scan.Guarantee);
+        return new(found.Foot, found.Depth, found.Away, SurfaceAt(line, found.Depth));
     }
 
     // Aside by a step halved to nothing, sixteen ways turned anew each time.

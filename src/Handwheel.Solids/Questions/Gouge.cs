@@ -1,3 +1,4 @@
+using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Grids;
 using Handwheel.Solids.Soundings;
 using Handwheel.Solids.Workpieces;
@@ -32,5 +33,19 @@ public static class Gouge
         var grid = new RayGrid(workpiece.Bare, spacing, least.Bounds);
         grid.CutAll(workpiece.Cuts);
         return Deepest(workpiece, least, grid, grid.Like(least));
+    }
+
+    /// <summary>The deepest of the metal that the workpiece lacks and the least solid has, near stretches of it that are known.</summary>
+    /// <param name="workpiece">The workpiece as it is.</param>
+    /// <param name="least">The drawing's least metal.</param>
+    /// <param name="stretches">Stretches of it, from end to end, on some rays; at least one.</param>
+    /// <param name="spacing">Distance between those rays, mm.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no stretch.</exception>
+    public static DeepPlace Deepest(Workpiece workpiece, ISolid least, IReadOnlyList<(Point3 From, Point3 To)> stretches, double spacing)
+    {
+        ArgumentNullException.ThrowIfNull(workpiece);
+        ArgumentNullException.ThrowIfNull(stretches);
+        return new ExcessRefiner(workpiece, Solid.From(least), outward: false).Refine(stretches, spacing);
     }
 }

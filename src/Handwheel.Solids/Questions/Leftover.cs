@@ -36,4 +36,18 @@ public static class Leftover
         grid.CutAll(workpiece.Cuts);
         return Deepest(workpiece, most, grid, grid.Like(most), where);
     }
+
+    /// <summary>The thickest place of the metal that the workpiece has and the most solid has not, near stretches of it that are known.</summary>
+    /// <param name="workpiece">The workpiece as it is.</param>
+    /// <param name="most">The drawing's most metal.</param>
+    /// <param name="stretches">Stretches of it, from end to end, on some rays; at least one.</param>
+    /// <param name="spacing">Distance between those rays, mm.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no stretch.</exception>
+    public static DeepPlace Deepest(Workpiece workpiece, ISolid most, IReadOnlyList<(Point3 From, Point3 To)> stretches, double spacing)
+    {
+        ArgumentNullException.ThrowIfNull(workpiece);
+        ArgumentNullException.ThrowIfNull(stretches);
+        return new ExcessRefiner(workpiece, Solid.From(most), outward: true).Refine(stretches, spacing);
+    }
 }
