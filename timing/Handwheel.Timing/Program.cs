@@ -39,6 +39,11 @@ if (what is "oracle")
     Bench.Oracle(args.Length > 1 ? int.Parse(args[1]) : 1_000_000);
 }
 
+if (what is "intervals")
+{
+    Bench.Intervals(args.Length > 1 ? int.Parse(args[1]) : 1_000_000);
+}
+
 if (what is "spin")
 {
     Profile.Spin(args[1], int.Parse(args[2]), int.Parse(args[3]));
