@@ -17,7 +17,7 @@ public sealed class MembershipTests(ITestOutputHelper output)
 {
     private const double Skin = 1e-7;
 
-    private static int Places => int.TryParse(Environment.GetEnvironmentVariable("HANDWHEEL_PLACES"), CultureInfo.InvariantCulture, out var wanted) ? wanted : 40_000;
+    private static int Places => int.TryParse(Environment.GetEnvironmentVariable("HANDWHEEL_PLACES"), CultureInfo.InvariantCulture, out var wanted) ? wanted : 200_000;
 
     public static TheoryData<string> Names() => [.. Courses.Names];
 

@@ -23,7 +23,7 @@ public sealed class MembershipTests
         var cuts = PlainCuts(course).ToList();
         var random = new Random(20260214);
         int compared = 0, inside = 0;
-        var places = int.TryParse(Environment.GetEnvironmentVariable("HANDWHEEL_PLACES"), CultureInfo.InvariantCulture, out var wanted) ? wanted : 100_000;
+        var places = int.TryParse(Environment.GetEnvironmentVariable("HANDWHEEL_PLACES"), CultureInfo.InvariantCulture, out var wanted) ? wanted : 1_000_000;
         for (var i = 0; i < places; i++)
         {
             double x = (random.NextDouble() * 48) - 9, y = (random.NextDouble() * 13.96) - 6.98, z = (random.NextDouble() * 30) - 29.5;
