@@ -30,22 +30,24 @@ internal static class CheckCommand
         var progress = new Progress(shell.Error, asked);
         var report = moves is not null ? Work.Moves(moves, job, progress) : Work.Whole(job!, progress).Report;
         progress.Done();
-        if (writeMoves is not null)
+        if (writeMoves is not null && report.Course is { } course)
         {
-            Write(report, job!, writeMoves);
+            Files.Write(writeMoves, CourseFile.Write(course with { JobFile = Path.GetFileName(job!), ShopFile = report.Plan?.Job.ShopFile ?? course.ShopFile }));
         }
 
         shell.Out.Write(asJson ? ReportJson.Check(report) : CheckText.Write(report));
-        return Exit.Code(shell, report);
-    }
-
-    private static void Write(JobReport report, string job, string path)
-    {
-        if (report.Course is not { } course)
+        var code = Exit.Code(shell, report);
+        if (writeMoves is not null && report.Course is null)
         {
-            throw new RefusedException($"there are no moves to write: {CheckText.Summary(report)}; nothing was written");
+            shell.Error.WriteLine(LeftAlone("no moves were written", writeMoves));
         }
 
-        Files.Write(path, CourseFile.Write(course with { JobFile = Path.GetFileName(job), ShopFile = report.Plan?.Job.ShopFile ?? course.ShopFile }));
+        return code;
     }
+
+    /// <summary>The sentence that a file was not written.</summary>
+    /// <param name="what">What was not done.</param>
+    /// <param name="file">The file.</param>
+    /// <returns>The sentence.</returns>
+    public static string LeftAlone(string what, string file) => $"handwheel: {what}{(File.Exists(file) ? $"; {file} is left as it was" : string.Empty)}";
 }

@@ -21,7 +21,9 @@ internal static class SheetCommand
         {
             progress.Done();
             shell.Out.Write(asJson ? ReportJson.Check(report) : CheckText.Write(report));
-            return Exit.Code(shell, report);
+            var code = Exit.Code(shell, report);
+            shell.Error.WriteLine(CheckCommand.LeftAlone("no sheet was made", file));
+            return code;
         }
 
         var html = DialSheet.Html(plan with { Findings = [.. report.Findings.Except(report.Proof?.Findings ?? [])] }, report.Proof, fingerprint, progress);

@@ -15,7 +15,17 @@ internal static class TidyCommand
     public static int Run(Shell shell, string file, bool check, bool asJson)
     {
         var text = Files.Read(file, "document");
-        var tidied = Tidy.Text(Path.GetFileName(file), text);
+        var name = Path.GetFileName(file);
+        if (Tidy.Hindrances(name, text) is { Count: > 0 } hindrances)
+        {
+            var lines = new SourceText(name, text);
+            var report = new JobReport { Title = string.Empty, Unit = default, Findings = hindrances, LineOf = (_, line) => lines.LineAt(line) };
+            shell.Out.Write(asJson ? ReportJson.Check(report) : CheckText.Write(report));
+            shell.Error.WriteLine($"handwheel: {file} is left as it is");
+            return 2;
+        }
+
+        var tidied = Tidy.Text(name, text);
         var changed = !string.Equals(text, tidied, StringComparison.Ordinal);
         if (changed && !check)
         {

@@ -12,12 +12,8 @@ internal static class Sections
         for (var line = 1; line <= source.Lines.Count && !bag.Full; line++)
         {
             var text = source.LineAt(line);
-            if (text.Length > ReadingLimits.LineCharacters)
+            if (IsTooLong(source, line, bag))
             {
-                bag.Add(FindingCatalogue.TooMuch(
-                    source.Span(line, 0, 1),
-                    FormattableString.Invariant($"This line is {text.Length} characters long; at most {ReadingLimits.LineCharacters} are read, so it is left out."),
-                    "Write one statement a line."));
                 continue;
             }
 
@@ -45,6 +41,30 @@ internal static class Sections
         }
 
         return statements;
+    }
+
+    // A finding for each line that is longer than the reader takes.
+    public static void LongLines(SourceText source, FindingBag bag)
+    {
+        for (var line = 1; line <= source.Lines.Count && !bag.Full; line++)
+        {
+            IsTooLong(source, line, bag);
+        }
+    }
+
+    private static bool IsTooLong(SourceText source, int line, FindingBag bag)
+    {
+        var text = source.LineAt(line);
+        if (text.Length <= ReadingLimits.LineCharacters)
+        {
+            return false;
+        }
+
+        bag.Add(FindingCatalogue.TooMuch(
+            source.Span(line, 0, 1),
+            FormattableString.Invariant($"This line is {text.Length} characters long; at most {ReadingLimits.LineCharacters} are read, so it is left out."),
+            "Write one statement a line."));
+        return true;
     }
 
     // Whether it is text with something in it; a finding where not.

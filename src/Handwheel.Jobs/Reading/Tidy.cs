@@ -1,4 +1,5 @@
 using System.Text;
+using Handwheel.Jobs.Findings;
 
 namespace Handwheel.Jobs.Reading;
 
@@ -7,6 +8,12 @@ public static class Tidy
 {
     private const int MostAligned = 48;
 
+    /// <summary>Why a document is left as it is: it is no text, or longer than the reader takes.</summary>
+    /// <param name="fileName">Its name.</param>
+    /// <param name="text">Its text.</param>
+    /// <returns>The findings; none where it can be tidied.</returns>
+    public static IReadOnlyList<Finding> Hindrances(string fileName, string text) => Hindrances(new SourceText(fileName, text));
+
     /// <summary>The document, tidied.</summary>
     /// <param name="fileName">Its name.</param>
     /// <param name="text">Its text.</param>
@@ -14,7 +21,7 @@ public static class Tidy
     public static string Text(string fileName, string text)
     {
         var source = new SourceText(fileName, text);
-        if (!Sections.IsText(source, new FindingBag(), "document") || source.Cut || source.Lines.Any(l => l.Length > ReadingLimits.LineCharacters))
+        if (Hindrances(source).Count > 0)
         {
             return text;
         }
@@ -27,6 +34,17 @@ public static class Tidy
         }
 
         return written.ToString().Trim('\n') + "\n";
+    }
+
+    private static IReadOnlyList<Finding> Hindrances(SourceText source)
+    {
+        var bag = new FindingBag();
+        if (Sections.IsText(source, bag, "document"))
+        {
+            Sections.LongLines(source, bag);
+        }
+
+        return bag.InOrder([source]);
     }
 
     // Empty lines are kept, one at a time.
