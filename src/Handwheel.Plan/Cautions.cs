@@ -18,8 +18,8 @@ internal static class Cautions
                 break;
             case HoleStep { Work: HoleWork.Drill } when brass:
                 said.Add(breaksThrough
-                    ? "Brass pulls a drill in as it breaks through: dull the lips or hold the quill back."
-                    : "Brass grabs a drill: dull the lips, hold the quill back, feed by the wheel.");
+                    ? "Brass pulls a drill in as it breaks through: dull the lips, hold the quill back to the pace told, to half of it at the end."
+                    : "Brass grabs a drill: dull the lips, hold the quill back to the pace told, feed by the wheel.");
                 break;
             case HoleStep { Work: HoleWork.Tap }:
                 said.Add("Tap by hand with the spindle off and free; a power tap needs a head made for it.");

@@ -28,6 +28,7 @@ public sealed class Planner
     private (Place3 At, Place3 Way)? waste;
     private SetupFacts? held;
     private string? sawnOff;
+    private string? inSpindle;
 
     private Planner(Job job, Shop shop)
     {
@@ -97,12 +98,17 @@ public sealed class Planner
         foreach (var step in holding.Steps)
         {
             planner.Plan(step);
+            if (ReferenceEquals(step, holding.Steps[^1]))
+            {
+                machine.Stop("before hands come near the work");
+            }
+
             var (events, lines, minutes) = machine.Take();
             steps.Add(new() { Step = step, Lines = lines, Workings = bench.TakeWorkings(), Minutes = minutes, Heading = Heading(machine, lines), Cautions = Cautions.Of(step, machine.Cutter, job, BreaksThrough(step, bench.Plan, machine)) });
             moved.Add(new() { Id = step.Id, Text = step.Text, Where = step.Where, Events = events });
         }
 
-        held = setup;
+        (held, inSpindle) = (setup, machine.Cutter?.Name);
         metal = machine.Metal.Piece;
         (web, waste) = (planner.Web ?? web, planner.Waste ?? waste);
         findings.AddRange(bench.Findings);
@@ -152,12 +158,13 @@ public sealed class Planner
 
     private (PlanStage Stage, CourseStage Course) ByHand(Stage stage)
     {
-        var worker = new HandWorker(job, figures, web);
+        var worker = new HandWorker(job, shop, figures, web);
         var steps = new List<PlanStep>();
         var moved = new List<CourseStep>();
         foreach (var step in stage.Steps.OfType<HandStep>())
         {
-            var done = worker.Plan(step, metal);
+            var done = worker.Plan(step, metal, inSpindle);
+            inSpindle = null;
             if (done is null)
             {
                 findings.Add(FindingCatalogue.CannotPlan(new FindingPlace(step.Id, step.Where), $"Where '{step.Text}' is done cannot be worked out", "Name the face or the feature: 'file near side to the line'; a web is broken after a saw has left one."));

@@ -245,18 +245,61 @@ public static partial class FindingCatalogue
             "Feed the other way along this edge, or turn the work the other way.",
             "climb and conventional milling: metal on the right of the feed is climb with the spindle turning clockwise from above (common practice, no source)");
 
-    /// <summary>The thinnest section that still holds the part, as measured.</summary>
+    /// <summary>A saw is drawn back through its own kerf while it turns.</summary>
+    /// <param name="place">Where.</param>
+    /// <param name="cutter">The saw.</param>
+    /// <returns>A caution <c>direction</c>.</returns>
+    public static Finding DirectionInKerf(FindingPlace place, string cutter) =>
+        place.Says(
+            Grade.Caution,
+            "direction",
+            $"{cutter} goes back through its own kerf on a free move, and nothing says that the spindle is stopped: turning, it climbs along what it has cut and can pull the work in.",
+            "Stop the spindle first, then leave the kerf sideways, away from what the saw has left.",
+            "a saw is stopped before it is drawn out of its kerf (common practice, no source)");
+
+    /// <summary>A cutter that stands is pushed into metal.</summary>
+    /// <param name="place">Where.</param>
+    /// <param name="cutter">The cutter.</param>
+    /// <param name="unit">The job&#39;s unit.</param>
+    /// <param name="deep">How deep, millimetres.</param>
+    /// <returns>A halt <c>spindle</c>.</returns>
+    public static Finding SpindleStopped(FindingPlace place, string cutter, LengthUnit unit, double deep) =>
+        place.Says(
+            Grade.Halt,
+            "spindle",
+            $"{cutter} is pushed {unit.Told(deep)} into metal with the spindle stopped.",
+            "Start the spindle before this move, or keep the move clear of the metal.",
+            "only a turning cutter cuts (common practice, no source)") with
+        {
+            Amount = deep,
+            Unit = "mm",
+        };
+
+    /// <summary>Hands come near a cutter that turns.</summary>
+    /// <param name="place">Where.</param>
+    /// <param name="doing">What is done there, a clause: <c>hub across is measured</c>.</param>
+    /// <param name="cutter">What turns.</param>
+    /// <returns>A halt <c>spindle</c>.</returns>
+    public static Finding SpindleTurns(FindingPlace place, string doing, string cutter) =>
+        place.Says(
+            Grade.Halt,
+            "spindle",
+            $"{char.ToUpperInvariant(doing[0])}{doing[1..]} while {cutter} turns.",
+            "Stop the spindle first, and lift the cutter clear.",
+            "no hands at the work while the spindle turns (common practice, no source)");
+
+    /// <summary>The section that still holds the part, as measured.</summary>
     /// <param name="place">Where.</param>
     /// <param name="unit">The job&#39;s unit.</param>
-    /// <param name="thick">Its thickness, millimetres.</param>
+    /// <param name="thick">Its mean thickness, millimetres.</param>
     /// <param name="thin">Under what it counts as thin, millimetres.</param>
     /// <returns>A finding <c>web</c>: a note, or a caution when thin.</returns>
     public static Finding Web(FindingPlace place, LengthUnit unit, double thick, double thin) =>
         place.Says(
             thick < thin ? Grade.Caution : Grade.Note,
             "web",
-            $"What holds the part here is {unit.Told(thick)} thick at its thinnest.",
-            "From here on feed slowly and lightly, a wood block under the part's end: let it go nowhere when the web lets go.",
+            $"What holds the part here is {unit.Told(thick)} thick on the whole.",
+            "From here on feed slowly and lightly; spindle stopped, slip a shim into the kerf behind the saw before it is through: the part goes nowhere when the web lets go.",
             "thin is what the shop says, 1 mm unless told") with
         {
             Amount = thick,

@@ -20,6 +20,8 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
     private readonly Gearing gearing = new(shop, metal.Setup.Rotary is { Lies: true });
     private double broachTurn;
     private bool watched;
+    private bool turning;
+    private bool turnedDry;
 
     internal Reading At { get; private set; }
 
@@ -40,6 +42,9 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
     // Whether a cutting move since Watch met metal, as far as a net of places tells.
     internal bool Met { get; private set; }
 
+    // Whether anything was cut in this holding: what then is touched may carry a burr.
+    internal bool HasCut { get; private set; }
+
     // What was written since the last step, taken out.
     internal (IReadOnlyList<CourseEvent> Events, IReadOnlyList<SheetLine> Lines, double Minutes) Take()
     {
@@ -57,6 +62,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
     {
         Cutter = CutterShapes.SetTo(cutter, across);
         Shape = CutterShapes.Turns(cutter) ? CutterShapes.Of(Cutter, shop.Mill) : null;
+        Stop();
         (Feed, Rpm) = (feed, rpm);
         At = At with { Z = high };
         broachTurn = turn;
@@ -84,6 +90,33 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
         }
     }
 
+    // The spindle stopped, where the row that follows says so.
+    internal void Stop()
+    {
+        if (turning)
+        {
+            turning = false;
+            events.Add(new Spindle(0));
+        }
+    }
+
+    // The spindle stopped, with a row of its own that says why.
+    internal void Stop(string why)
+    {
+        if (turning)
+        {
+            Stop();
+            lines.Add(new SpindleLine { Rpm = 0, Remark = why });
+        }
+    }
+
+    // Something to do by hand between the rows, which takes no metal.
+    internal void Tell(SheetLine line)
+    {
+        lines.Add(line);
+        Minutes += 1;
+    }
+
     internal void Add(CourseEvent one, SheetLine line)
     {
         events.Add(one);
@@ -94,6 +127,8 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
     // A move on its own; nothing where the axis stands there already. A dial is come to towards plus (Z downwards), past it first where need be.
     internal void Go(Crank crank)
     {
+        DryTurn([crank], crank.Cutting);
+        Start(crank.Cutting || (crank.Axis == Axis.Z && crank.To.Result < At.Z - 1e-9));
         if (Slack(crank, Value(crank.Axis)) is { } past)
         {
             Once(past);
@@ -105,6 +140,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
     // The same lines at each depth: the depth move, then the body.
     internal void Passes(IReadOnlyList<Working> depths, bool plunges, IReadOnlyList<Crank> body)
     {
+        DryTurn(body, isDown: false);
         if (depths.Count == 1)
         {
             Go(new Crank(Axis.Z, depths[0], plunges));
@@ -116,6 +152,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
             return;
         }
 
+        Start(needed: true);
         var whole = Moving(WithSlack(body), depths);
         var numbered = whole.Select(_ => 0).ToArray();
         var number = numbers.Next();
@@ -141,6 +178,31 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
             DepthMoves = deep,
             Lines = [.. first.Zip(last, (f, l) => Alike(f, l) ? f : f with { Last = l })],
         });
+    }
+
+    // Started before a cutter comes down or cuts.
+    private void Start(bool needed)
+    {
+        if (needed && !turning && Rpm > 0 && Shape is not null)
+        {
+            turning = true;
+            events.Add(new Spindle(Rpm));
+            lines.Add(new SpindleLine { Rpm = Rpm });
+        }
+    }
+
+    // Before the first large turn of a holding: once round by hand, with nothing running (common practice, no source).
+    private void DryTurn(IReadOnlyList<Crank> cranks, bool isDown)
+    {
+        if (turnedDry || Setup.Rotary is not { Lies: false } || !cranks.Any(c => c.Axis == Axis.T && (c.WholeTurn || Math.Abs(c.From(At.T) - At.T) >= 90)))
+        {
+            return;
+        }
+
+        turnedDry = true;
+        Stop();
+        var off = Setup.Fixtures.Any(f => f.Name == "fixed jaw") ? "vise handle off" : Setup.Fixtures.Any(f => f.Name == "chuck") ? "chuck key out" : "spanners off";
+        Tell(new HandLine { Says = $"Spindle stopped, cutter up, {off}: turn the work once round by the crank. All that turns must clear the column, the knee and the hoses. Turn it back{(isDown ? ", and the cutter down again" : string.Empty)}." });
     }
 
     // Whether a move begins at the same place in both passes; whole turns of the rotary do not tell.
@@ -273,6 +335,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
 
         var locks = crank.Cutting ? gearing.Locks(crank.Axis, Setup) : [];
         events.Add(new Move { Number = number, To = At, Cutting = crank.Cutting, Feed = crank.Cutting ? Feed : 0, Locked = locks });
+        HasCut |= crank.Cutting;
         if (crank.Cutting && Shape is { } shape && shape.Pieces.Any(p => p.Cuts))
         {
             Met |= watched && !Met && Meets(shape, from, At);

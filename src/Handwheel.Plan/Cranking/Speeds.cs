@@ -40,7 +40,7 @@ internal sealed class Speeds
         }
 
         var inch = figures.Unit == LengthUnit.Inch;
-        var said = Surface(range.LowMPerMin);
+        var said = Surface(range.LowMPerMin, cutter.TrueAcross, wanted);
         var slow = operation switch
         {
             Operation.Ream => "; a reamer runs at a third of a drill's speed",
@@ -53,14 +53,14 @@ internal sealed class Speeds
             Formula = "surface speed / (pi x diameter), the machine's next lower speed",
             PutIn = inch
                 ? $"12 x {said} ft/min / (pi x {figures.LU(cutter.TrueAcross)}) = {Figures.Bare(wanted, 0)}: {Figures.Bare(picked, 1)}"
-                : $"{said} m/min / (pi x {figures.LU(cutter.TrueAcross)}) = {Figures.Bare(wanted, 0)}: {Figures.Bare(picked, 1)}",
+                : $"1000 x {said} m/min / (pi x {figures.LU(cutter.TrueAcross)}) = {Figures.Bare(wanted, 0)}: {Figures.Bare(picked, 1)}",
             Exact = wanted,
             Result = picked,
             Unit = "rpm",
             Source = basis.Source,
             Inputs =
             [
-                new("surface speed", range.LowMPerMin, said, InputKind.Rule, $"{Metal.Name}: the low end of {said} to {Surface(range.HighMPerMin)} {(inch ? "ft/min" : "m/min")}, as a machine cranked by hand asks{slow}", null, null),
+                new("surface speed", range.LowMPerMin, said, InputKind.Rule, $"{Metal.Name}: the low end of {said} to {Surface(range.HighMPerMin, cutter.TrueAcross, range.HighMPerMin * 1000 / (Math.PI * cutter.TrueAcross))} {(inch ? "ft/min" : "m/min")}, as a machine cranked by hand asks{slow}", null, null),
                 new(cutter.Name, cutter.TrueAcross, figures.L(cutter.TrueAcross), InputKind.Shop, $"shop: {cutter.Name}'s true size", cutter.Where, null),
                 new("speeds", picked, Figures.Bare(picked, 1), InputKind.Shop, "shop: the mill's speeds", mill.Where, null),
             ],
@@ -68,10 +68,13 @@ internal sealed class Speeds
         };
     }
 
+    // Brass draws a drill in: a hand that holds it back feeds less than half of what steel would have (common practice, no source).
+    private bool HeldBack => job.Metal.Contains("brass", StringComparison.OrdinalIgnoreCase);
+
     internal double ChipATooth(Cutter cutter) => cutter.Kind switch
     {
         CutterKind.Saw => 0.005,
-        CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.CentreDrill => Math.Clamp(0.01 * cutter.TrueAcross, 0.01, 0.1),
+        CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.CentreDrill => Math.Clamp(0.01 * cutter.TrueAcross * (HeldBack ? 0.4 : 1), 0.005, 0.1),
         CutterKind.Reamer => Math.Clamp(0.02 * cutter.TrueAcross / Math.Max(1, Teeth(cutter)), 0.01, 0.1),
         CutterKind.BoringBar or CutterKind.FlyCutter => 0.05,
         _ => Math.Clamp(0.003 * cutter.TrueAcross, 0.005, 0.05),
@@ -84,10 +87,22 @@ internal sealed class Speeds
         _ => Math.Max(1, cutter.Teeth),
     };
 
-    // A surface speed as the trade tells it: feet a minute in an inch job.
-    private string Surface(double metresPerMinute) => figures.Unit == LengthUnit.Inch
-        ? Figures.Bare(metresPerMinute * 1000 / LengthUnits.MillimetresPerInch / 12, 0)
-        : Figures.Bare(metresPerMinute, 1);
+    // A surface speed as the trade tells it, feet a minute in an inch job, with so many figures that the sum as printed gives the speed printed.
+    private string Surface(double metresPerMinute, double across, double wanted)
+    {
+        var inch = figures.Unit == LengthUnit.Inch;
+        var speed = inch ? metresPerMinute * 1000 / LengthUnits.MillimetresPerInch / 12 : metresPerMinute;
+        var round = Math.PI * double.Parse(figures.L(across), System.Globalization.CultureInfo.InvariantCulture) / (inch ? 12 : 1000);
+        for (var decimals = inch ? 0 : 1; decimals < 5; decimals++)
+        {
+            if (Figures.Bare(Math.Round(speed, decimals, MidpointRounding.AwayFromZero) / round, 0) == Figures.Bare(wanted, 0))
+            {
+                return Figures.Bare(speed, decimals);
+            }
+        }
+
+        return Figures.Bare(speed, 5);
+    }
 
     // Millimetres a minute, or inches a minute in an inch job.
     internal Working Feed(Cutter cutter, Working rpm)

@@ -229,7 +229,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         var zero = h.Steps.OfType<ZeroStep>().FirstOrDefault(z => z.On == ZeroOn.RotaryCentre);
         return !h.OnRotary || zero is null ? "With the zero found, "
             : h.Slid ? $"The vise stays where it was. After {zero.Id}, "
-            : $"After {zero.Id} set the vise and the work to that zero, by a finder in the spindle (half of it short of each face), before the vise is bolted down and swept: ";
+            : $"When {zero.Id} has found X and Y, and before it sets T, the vise and the work are set to that zero by a finder in the spindle (half of it short of each face), bolted down and swept: ";
     }
 
     private List<FixtureFacts> Chuck(Holding h, Holder c, HeldMetal held, double bottom)

@@ -1,25 +1,36 @@
 using Handwheel.Jobs;
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Lines;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Workpieces;
+using Handwheel.Trade.Cutting;
+using Handwheel.Trade.Metals;
 
 namespace Handwheel.Plan.Steps;
 
 // Work away from the machine: what is done, where, and how to check it.
-internal sealed class HandWorker(Job job, Figures figures, (Place3 At, Place3 Outward)? web)
+internal sealed class HandWorker(Job job, Shop shop, Figures figures, (Place3 At, Place3 Outward)? web)
 {
     // How far off a face is filed or rubbed where nothing was said, millimetres.
     private const double Usual = 0.5;
 
     private readonly DrawnPart part = DrawnPart.Of(job.Drawing, PartVariant.Aimed);
 
-    // The event, and the line; null where it cannot be worked out.
-    internal (Handwork Work, HandLine Line)? Plan(HandStep step, Workpiece metal) => step.Work switch
+    // The event, and the line; null where it cannot be worked out. Before hands come near what a machine held, its cutter goes.
+    internal (Handwork Work, HandLine Line)? Plan(HandStep step, Workpiece metal, string? inSpindle)
+    {
+        var done = Worked(step, metal);
+        return done is { } d && inSpindle is { } cutter
+            ? (d.Work, d.Line with { Says = $"Spindle stopped, {cutter} out of it, the table run clear. {d.Line.Says}" })
+            : done;
+    }
+
+    private (Handwork Work, HandLine Line)? Worked(HandStep step, Workpiece metal) => step.Work switch
     {
         HandWork.Press => Press(step),
         HandWork.Run => Run(step, metal),
@@ -44,11 +55,45 @@ internal sealed class HandWorker(Job job, Figures figures, (Place3 At, Place3 Ou
 
         var depth = f.To - f.From;
         var turn = f.Feature.Shape is PolygonShape p ? p.Turn * Plane.ToDegrees : 0;
-        var working = Work.Value(new($"depth of {f.Feature.Name}", "its upper end - its floor", $"{figures.L(f.To)} - {figures.L(f.From)}", depth, Work.Geometry), "mm");
+        List<Working> workings = [];
+        workings.Add(Work.Value(new($"depth of {f.Feature.Name}", "its upper end - its floor", $"{figures.L(f.To)} - {figures.L(f.From)}", depth, Work.Geometry), "mm"));
+        var broach = shop.Cutters.GetValueOrDefault(step.Cutter ?? string.Empty);
+        var push = broach is null ? null : Push(f, broach);
+        workings.AddRange(push is null ? [] : [push]);
+        var size = broach is null ? string.Empty : $" ({figures.LU(broach.TrueAcross)})";
+        var asks = push is null ? string.Empty : $" It asks about {Newtons(push.Result)}{(shop.PressPush is > 0 and var gives ? $" of the press's {Newtons(gives)}" : string.Empty)}: stop where it asks much more.";
         return (
             new() { Work = "press", Cutter = step.Cutter, At = new(f.Centres[0].X, f.Centres[0].Y, f.To), Direction = new(0, 0, -1), Depth = depth, Turn = turn, Feature = f.Feature.Name },
-            Line($"Take the work out of its holding, brush it off, stand it on a flat block in a press. Press {f.Feature.Name} with {step.Cutter}, {figures.LU(depth)} deep{(step.SquareTo is { } to ? ", square to " + to : string.Empty)}; back it out to clear the chips.", $"measure the depth: {figures.LU(depth)}", working));
+            Line($"Take the work out of its holding, brush it off, stand it on a flat block in a press. Press {f.Feature.Name} with {step.Cutter}{size}, {figures.LU(depth)} deep, against a stop; {(step.SquareTo is { } to ? $"a square held to {to} and to a side of it guides it" : "a square beside it guides it")}. Back it out to clear the chips.{asks}", $"measure the depth: {figures.LU(depth)}", [.. workings]));
     }
+
+    // The push of a broach through what a drilled hole on its axis leaves; null where there is none.
+    private Working? Push(DrawnFeature f, Cutter broach)
+    {
+        const double Friction = 1.3;
+        if (broach.OtherSide > 0 || broach.Sides < 3 || MetalTable.FindSaid(job.Metal) is not { } metal || f.Centres.Count == 0)
+        {
+            return null;
+        }
+
+        var pilot = part.Features.Where(h => h.Feature is { IsCut: true, Shape: RoundShape } && h.Centres.Any(c => Plane.Distance(c, f.Centres[0]) < 1e-6))
+            .Select(h => 2 * (AimedDrawing.RadiusOf(h.Feature) ?? 0)).DefaultIfEmpty(0).Max();
+        var flats = broach.TrueAcross;
+        var whole = broach.Sides * flats * flats * Math.Tan(Math.PI / broach.Sides) / 4;
+        var area = whole - (Math.PI * pilot * pilot / 4);
+        var thick = ((flats / Math.Cos(Math.PI / broach.Sides)) - pilot) / 2;
+        if (pilot <= 0 || area <= 0 || thick <= 0)
+        {
+            return null;
+        }
+
+        var force = Friction * Kienzle.PushN(metal.Kc11, metal.Mc, area, thick);
+        return Work.Value(
+            new($"push of {broach.Name}", "(its area - the pilot's) x cutting force x 1.3 for friction", $"({Figures.Bare(whole, 3)} - {Figures.Bare(area < whole ? whole - area : 0, 3)}) mm2 x {Figures.Bare(force / Friction / area, 0)} N/mm2 x {Figures.Bare(Friction, 1)}", force, Kienzle.Basis.Source, "May be off by a factor of two."),
+            "N");
+    }
+
+    private static string Newtons(double n) => n >= 1000 ? Figures.Bare(n / 1000, 1) + " kN" : Figures.Bare(Math.Round(n / 10) * 10, 0) + " N";
 
     private (Handwork Work, HandLine Line)? Run(HandStep step, Workpiece metal)
     {
@@ -73,7 +118,7 @@ internal sealed class HandWorker(Job job, Figures figures, (Place3 At, Place3 Ou
 
         return (
             new() { Work = "break web", At = w.At, Direction = w.Outward },
-            Line("Leave the stock held; a rag round the part, bend it to and fro until the web breaks." + (step.FileToLine ? " File what stands to the line." : string.Empty), "nothing of the web stands out past the outline"));
+            Line("Leave the stock held. Draw any shim out; a rag round the part, bend it to and fro until the web breaks." + (step.FileToLine ? " File the nub it leaves: to the line, and down to the sawn face." : string.Empty), "nothing of the web stands out past the outline or the sawn face"));
     }
 
     // A place of the face and the way out of the part, part frame.

@@ -30,6 +30,7 @@ internal sealed class Measuring(Bench bench)
 
         var expected = size.Limits.Middle + (cut?.Left ?? 0);
         (IReadOnlyList<(double, double)>, Working?) strip = cut is { } c ? Strip(c, expected, size.Limits.Middle) : ([], null);
+        bench.Machine.Stop();
         bench.Add(new Measured(size.Name, expected, step.ThenLastPass), new MeasureLine
         {
             Size = size.Name,
@@ -46,9 +47,17 @@ internal sealed class Measuring(Bench bench)
     // A cutter that cuts off its size does so on every flank after this one.
     private string Later(MeasureStep step, Step before, Working planned)
     {
+        if (before is not RoundStep)
+        {
+            return string.Empty;
+        }
+
         var later = bench.Job.Stages.SelectMany(s => s.Steps).SkipWhile(s => !ReferenceEquals(s, step)).Where(s => s is RoundStep or SideStep && s.Cutter == before.Cutter).Select(s => s.Id).ToArray();
-        return before is not RoundStep || later.Length == 0 ? string.Empty
-            : $" Is it other than {bench.Figures.R(planned.Result, bench.Work.Facts(Axis.X).Step)}, {before.Cutter} cuts off its size: shift its flank readings in {string.Join(", ", later)} by as much, outward or inward of the part as here.";
+        var reading = bench.Figures.R(planned.Result, bench.Work.Facts(Axis.X).Step);
+        var shift = later.Length > 0 ? $"shift its flank readings in {string.Join(", ", later)} by as much, outward or inward of the part as here" : "write its true size in";
+        return before is RoundStep { Inside: false, EndOf: null } round
+            ? $" Is it other than {reading}, either {before.Cutter} cuts off its size or X 0 stands off the centre. To tell: spindle stopped, {before.Cutter} on paper against {round.Feature} at X+ and at X\u2212. Half the sum of the two readings is how far X 0 is off: set X anew. Is it nought, it is {before.Cutter}: {shift}."
+            : $" Is it other than {reading}, {before.Cutter} cuts off its size, or X 0 stands off the centre. Is it {before.Cutter}: {shift}.";
     }
 
     // The faces of one size that a step has cut and left metal on: how many of the size's two ends they are, whether metal lies between them or air, and how much

@@ -1,5 +1,6 @@
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Lines;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
@@ -10,6 +11,8 @@ namespace Handwheel.Plan.Steps;
 // A slitting saw that comes in from a side and is fed along it, until a web is left along the other; it comes back the way it went.
 internal sealed class Sawing(Bench bench)
 {
+    private const string Slow = "slow; brush the chips out of the kerf";
+
     // From the near or far side it is fed along X, from an end along Y.
     private bool alongX = true;
 
@@ -49,7 +52,7 @@ internal sealed class Sawing(Bench bench)
             bench.Free(Axis.T, theta);
         }
 
-        Run(kerf, lower, y, turn, far);
+        Run(step, kerf, lower, y, turn, far);
         Leave(kerf, upper - (saw.Thick / 2), y, turn, far, saw.TrueAcross / 2);
     }
 
@@ -138,26 +141,201 @@ internal sealed class Sawing(Bench bench)
             bench.CutterInput);
     }
 
-    private void Run(List<Point2> kerf, Working lower, Working over, double turn, bool far)
+    // From the near side and the right end it is fed towards plus, from the others towards minus: metal to the left of the feed.
+    private void Run(SawStep step, List<Point2> kerf, Working lower, Working over, double turn, bool far)
     {
-        var r = bench.Radius;
-        var (low, high) = (lower.Result, lower.Result + bench.Cutter!.Thick);
-        var before = Reached(over.Result, turn, low, high);
-        var ends = kerf.Where(p => far ? Over(p) <= over.Result + r + 1e-9 : Over(p) >= over.Result - r - 1e-9)
-            .Select(p => (At: Along(p), Half: Math.Sqrt(Math.Max(0, (r * r) - ((Over(p) - over.Result) * (Over(p) - over.Result)))))).ToList();
-        // Metal to the left of the feed: from the near side and the right end towards plus, from the others towards minus.
         var plus = far == alongX;
-        var start = plus ? before.Low : before.High;
-        var end = plus ? ends.Max(e => e.At - e.Half) : ends.Min(e => e.At + e.Half);
-        var from = bench.Clearing(Feed, "clear of the metal", plus ? start - (bench.Clear / 2) : start + (bench.Clear / 2), up: !plus);
-        var to = bench.Show(bench.Clearing(Feed, "until all but the web is through", plus ? end + 0.3 : end - 0.3, plus));
+        var before = Reached(over.Result, turn, lower.Result, lower.Result + bench.Cutter!.Thick);
+        var from = Beside(plus ? before.Low : before.High, plus);
         bench.Up();
         bench.Free(Feed, from);
-        bench.Free(Side, over);
+        if (step.Web is { } web)
+        {
+            Trial(step, kerf, lower, over, from, (turn, far, plus, web.Value));
+        }
+        else
+        {
+            bench.Free(Side, over);
+            Down(lower);
+        }
+
+        bench.Machine.Go(new(Side, over, false) { Remark = "or as the strip says" });
         bench.Free(Axis.Z, lower);
-        bench.Machine.Go(new(Feed, to, true) { Remark = "slow; brush the chips out of the kerf", ReadBack = true });
-        bench.Machine.Go(new(Feed, from, false));
+        var to = Until(kerf, over, far, plus, show: true);
+        if (step.Web is not null && Shim(kerf, over, far, plus, to) is { } stop)
+        {
+            Wedged(stop, plus);
+        }
+
+        bench.Machine.Go(new(Feed, to, true) { Remark = Slow, ReadBack = true });
+        Out(lower, over, from, turn, far);
+    }
+
+    // What a saw starts clear of is more than a cutter needs: it is wide and hangs on a thin arbor. Less where the travel ends (common practice, no source).
+    private Working Beside(double edge, bool plus)
+    {
+        var facts = bench.Work.Facts(Feed);
+        foreach (var room in new[] { 3 * bench.Clear, 2 * bench.Clear, bench.Clear })
+        {
+            var at = bench.Clearing(Feed, "clear of the metal", plus ? edge - room : edge + room, up: !plus);
+            if (!(at.Result < facts.Least) && !(at.Result > facts.Most))
+            {
+                return at;
+            }
+        }
+
+        return bench.Clearing(Feed, "clear of the metal", plus ? edge - (bench.Clear / 2) : edge + (bench.Clear / 2), up: !plus);
+    }
+
+    // Down to its height, with what is under its arbor told.
+    private void Down(Working lower)
+    {
+        var screw = lower.Result + Math.Min(0, bench.Machine.Shape?.LowestPoint ?? 0);
+        var under = bench.Machine.Setup.Fixtures.Where(f => f.Holds && f.Most.Z <= screw + 1e-9).OrderByDescending(f => f.Most.Z).FirstOrDefault();
+        var remark = under is null || screw >= lower.Result ? string.Empty
+            : $"the arbor's screw ends at Z {bench.Figures.R(screw, bench.Work.Facts(Axis.Z).Step)}, {bench.Figures.LU(screw - under.Most.Z)} above the {under.Name}'s top";
+        bench.Machine.Go(new(Axis.Z, lower, false) { Remark = remark });
+    }
+
+    // How far the saw is fed until the kerf has reached the web all along.
+    private Working Until(List<Point2> kerf, Working over, bool far, bool plus, bool show)
+    {
+        const double Past = 0.3;
+        var r = bench.Radius;
+        var edge = far ? over.Result + r : over.Result - r;
+        List<double> ends = [];
+        for (var i = 0; i < kerf.Count; i++)
+        {
+            var (p, q) = (kerf[i], kerf[(i + 1) % kerf.Count]);
+            if (far ? Over(p) <= edge : Over(p) >= edge)
+            {
+                var half = Math.Sqrt(Math.Max(0, (r * r) - ((Over(p) - over.Result) * (Over(p) - over.Result))));
+                ends.Add(plus ? Along(p) - half : Along(p) + half);
+            }
+
+            // Where the web begins and ends: the kerf's bottom and the outline meet between two places.
+            var share = (edge - Over(p)) / (Over(q) - Over(p));
+            if (share is > 0 and < 1)
+            {
+                ends.Add(Along(p) + ((Along(q) - Along(p)) * share));
+            }
+        }
+
+        var end = ends.Count == 0 ? 0 : plus ? ends.Max() : ends.Min();
+        var to = bench.Clearing(Feed, "until all but the web is through", plus ? end + Past : end - Past, plus);
+        to = to with { Formula = "where the web ends + some room", PutIn = $"{bench.Figures.L(end)} {(plus ? "+" : "-")} {bench.Figures.L(Past)}, {(plus ? "up" : "down")} to {bench.Figures.L(to.Result)}" };
+        return show ? bench.Show(to) : to;
+    }
+
+    // A first pass that leaves more; what it left is measured, as neither the saw's size nor how true it runs is known (common practice, no source).
+    private void Trial(SawStep step, List<Point2> kerf, Working lower, Working over, Working from, (double Turn, bool Far, bool Plus, double Web) at)
+    {
+        var figures = bench.Figures;
+        var (sign, word) = at.Far ? (-1, "-") : (1, "+");
+        var first = bench.Show(bench.Reading(Side, $"{Side} of the trial pass", $"{Side} of the saw {word} what it leaves more", $"{figures.L(over.Result)} {word} {figures.L(bench.Past)}", over.Result + (sign * bench.Past), at.Far ? Toward.Minus : Toward.Plus));
+        bench.Free(Side, first);
+        Down(lower);
+        bench.Machine.Go(new(Feed, Until(kerf, first, at.Far, at.Plus, show: false), true) { Remark = $"trial: {figures.LU(bench.Past)} more web; {Slow}" });
+        Out(lower, first, from, at.Turn, at.Far);
+        Measured(step, first, over, at);
+        bench.Free(Feed, from);
+    }
+
+    private void Measured(SawStep step, Working first, Working over, (double Turn, bool Far, bool Plus, double Web) at)
+    {
+        var figures = bench.Figures;
+        var by = figures.Unit == LengthUnit.Inch ? 0.002 * LengthUnit.Inch.MillimetresPerUnit() : 0.05;
+        var sign = at.Far ? 1 : -1;
+        var (expected, least) = (at.Web + Math.Abs(over.Result - first.Result), at.Far ? Toward.Minus : Toward.Plus);
+        double To(double measured) => Rounding.ToStep(first.Result + (sign * (measured - at.Web)), bench.Work.Facts(Side).Step, least);
+        var face = step.WebAlong ?? "far side";
+        bench.Machine.Tell(new MeasureLine
+        {
+            Size = "web",
+            Expected = expected,
+            Corrects = Side,
+            Strip = [.. Enumerable.Range(-2, 5).Select(i => (expected + (i * by), To(expected + (i * by))))],
+            With = "a strip and a caliper",
+            Working = bench.Reading(Side, $"{Side} of the last pass", $"{Side} of the trial {(at.Far ? "+" : "-")} (measured - web)", $"{figures.L(first.Result)} {(at.Far ? "+" : "-")} (measured - {figures.L(at.Web)})", over.Exact, least, bench.CutterInput),
+            Remark = $"Spindle stopped, quill right up. Push a straight strip thinner than the kerf to its bottom; caliper over strip and {face}, less the strip's breadth, is the web. {Side} of the last pass = {figures.L(first.Result)} {(at.Far ? "+" : "-")} (measured - {figures.L(at.Web)}). Measured so it comes within {figures.LU(by)}; by the saw's size alone it may be out by {figures.LU(4 * by)}, as the saw runs.",
+        });
+    }
+
+    // Where the saw has left the first of the kerf, so that a shim goes in behind it; null where it never does before its end.
+    private Working? Shim(List<Point2> kerf, Working over, bool far, bool plus, Working to)
+    {
+        var r = bench.Radius;
+        var room = 2.5 * bench.Clear;
+        var entry = plus ? kerf.Min(Along) + room : kerf.Max(Along) - room;
+        var edge = far ? over.Result + r : over.Result - r;
+        var left = kerf.Where(p => (plus ? Along(p) <= entry : Along(p) >= entry) && (far ? Over(p) <= edge : Over(p) >= edge))
+            .Select(p => (At: Along(p), Half: Math.Sqrt(Math.Max(0, (r * r) - ((Over(p) - over.Result) * (Over(p) - over.Result)))))).ToList();
+        if (left.Count == 0)
+        {
+            return null;
+        }
+
+        var at = plus ? left.Max(p => p.At + p.Half) : left.Min(p => p.At - p.Half);
+        var stop = bench.Clearing(Feed, "where a shim goes in behind the saw", plus ? at + (bench.Clear / 2) : at - (bench.Clear / 2), up: plus);
+        return (plus ? stop.Result < to.Result - bench.Clear : stop.Result > to.Result + bench.Clear) ? bench.Show(stop) : null;
+    }
+
+    // The saw stopped and backed off the metal a little, a shim put in behind it, and on.
+    private void Wedged(Working stop, bool plus)
+    {
+        var back = bench.Clear / 2;
+        bench.Machine.Go(new(Feed, stop, true) { Remark = Slow });
+        bench.Machine.Stop("it stands in its kerf");
+        bench.Free(Feed, bench.Clearing(Feed, "back off the metal", plus ? stop.Result - back : stop.Result + back, up: !plus));
+        bench.Machine.Tell(new HandLine { Says = $"Slip a shim as thick as the kerf, {bench.Figures.LU(bench.Cutter!.Thick)}, into the kerf behind the saw: the part must not come down on the saw when the web lets go. Hands away." });
+    }
+
+    // Out of the kerf with the spindle stopped: sideways, away from the web, where no metal is; else back the way it came.
+    private void Out(Working lower, Working over, Working from, double turn, bool far)
+    {
+        bench.Machine.Stop("before it leaves its kerf: turning, it would climb");
+        var box = bench.Metal.Box(turn);
+        var (low, high) = (lower.Result, lower.Result + bench.Cutter!.Thick);
+        var reach = bench.Metal.Extent(!alongX, alongX ? box.Min.X : box.Min.Y, alongX ? box.Max.X : box.Max.Y, low, turn);
+        var edge = far ? reach?.Low ?? over.Result : reach?.High ?? over.Result;
+        var away = bench.Clearing(Side, "clear of the metal", far ? edge - bench.Radius - bench.Clear : edge + bench.Radius + bench.Clear, up: !far);
+        var facts = bench.Work.Facts(Side);
+        if (away.Result < facts.Least || away.Result > facts.Most || Crosses(over.Result, away.Result, (low, high), turn))
+        {
+            bench.Free(Feed, from);
+        }
+        else
+        {
+            bench.Free(Side, away);
+        }
+
         bench.Up();
+    }
+
+    // Whether metal stands in the saw's way as it leaves sideways.
+    private bool Crosses(double from, double to, (double Low, double High) heights, double turn)
+    {
+        const double Touch = 1e-3;
+        var stands = alongX ? bench.Machine.At.X : bench.Machine.At.Y;
+        for (var i = 0; i <= 24; i++)
+        {
+            var over = from + ((to - from) * i / 24);
+            for (var k = 0; k < 72; k++)
+            {
+                var (s, c) = Math.SinCos(k * Math.PI / 36);
+                var (along, across) = (stands + (0.9995 * bench.Radius * c), over + (0.9995 * bench.Radius * s));
+                var line = alongX ? Line3.AlongZ(along, across) : Line3.AlongZ(across, along);
+                foreach (var span in bench.Metal.Sound(line, turn))
+                {
+                    if (Math.Min(span.To, heights.High) - Math.Max(span.From, heights.Low) > Touch)
+                    {
+                        return true;
+                    }
+                }
+            }
+        }
+
+        return false;
     }
 
     // Where along its feed the saw (and its screw) no longer meets metal at its height.

@@ -106,7 +106,7 @@ internal sealed class Toucher(Bench bench)
         machine.Touch(new()
         {
             TouchOff = new() { Axis = Axis.Z, On = "metal", Surface = surface, At = at, With = cutter.Name, Paper = bench.Paper, Face = face, SetTo = set.Result },
-            Says = $"Spindle stopped. Touch {(face.Length > 0 ? "the lower face of " : string.Empty)}{cutter.Name} off on paper on the {surface}{pinned}, at X {bench.Figures.R(at.X, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(at.Y, bench.Work.Facts(Axis.Y).Step)}: set Z {bench.Figures.R(set.Result, stepZ)}.",
+            Says = $"Spindle stopped{(machine.HasCut ? ", burrs off" : string.Empty)}. Touch {(face.Length > 0 ? "the lower face of " : string.Empty)}{cutter.Name} off on paper on the {surface}{pinned}, at X {bench.Figures.R(at.X, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(at.Y, bench.Work.Facts(Axis.Y).Step)}: set Z {bench.Figures.R(set.Result, stepZ)}.",
             Working = bench.Show(set),
         });
         bench.Up();

@@ -3,6 +3,7 @@ using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Lines;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
@@ -58,7 +59,9 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         bench.Machine.Touch(new()
         {
             TouchOff = new() { Axis = Axis.T, On = "fixture", Surface = jaw ? "fixed jaw" : "rotary", At = default, With = "indicator", SetTo = 0 },
-            Says = jaw ? "Turn the rotary until an indicator stands still along the fixed jaw: set its dial to 0." : "Turn the rotary to 0 on its rim, clockwise, and set its dial to 0.",
+            Says = !jaw ? "Turn the rotary to 0 on its rim, the work clockwise at the last, and set its dial to 0."
+                : bench.Holding.Slid ? "The vise was not moved: with the dial at 0, come to with the work turning clockwise, an indicator stands still along the fixed jaw. If not, turn until it does and set the dial to 0."
+                : "Now set the vise and the work, as the set-up says, and bolt them. Indicator in the spindle, X cranked along the fixed jaw: turn the rotary until the needle stands still, the work clockwise at the last. Set its dial to 0.",
             Working = Work.Value(new("T set", "0", "0", 0, Work.Practice), "deg"),
         });
     }
@@ -67,6 +70,11 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
     private void Height(ZeroStep step)
     {
         bench.ZeroZ = true;
+        if (!bench.Machine.HasCut)
+        {
+            bench.Machine.Tell(new HandLine { Says = "Is there a knee, bring it up so that the quill reaches all the work; lock it, and leave it." });
+        }
+
         bench.Paper = step.Size?.Value ?? Gauge("paper") ?? UsualPaper;
         var name = step.Cutter ?? bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).Select(s => s.Cutter).FirstOrDefault(c => c is not null && bench.Shop.Cutters.TryGetValue(c, out var k) && CutterShapes.Turns(k));
         if (name is not null && bench.Shop.Cutters.TryGetValue(name, out var cutter))
@@ -129,7 +137,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             (null, _) => $"In the same place, set {axis} {set}.",
             ({ } name, _) when !stands => (axis == Axis.X ? Centre(axis, set) : $"In the same place, set {axis} {set}.") + (last ? " " + ByTheStock(step, name) : string.Empty),
             ({ } name, Axis.X) => $"Spindle stopped, over the rotary's centre ({FoundBefore()}). Slide the work until the {name} stands there: {Fits(step)}, an indicator in the spindle against it, turn the rotary and tap the work along until the needle stands still. Clamp, turn once more to see that it stayed. Set {axis} {set}.",
-            ({ } name, _) => $"The {name} runs true: set {axis} {set}.",
+            ({ } name, _) => $"The {name} runs true: set {axis} {set}.{(bench.Machine.Setup.Fixtures.Any(f => f.Name == "fixed jaw") ? $" Still out across the jaws: slacken the vise, tap it over by half the swing (or shim at the fixed jaw), sweep the jaw and true the {name} again." : string.Empty)}",
         };
         bench.Machine.Touch(new()
         {

@@ -30,6 +30,7 @@ internal sealed class Follower
     private Metal metal;
     private int lastZ = -1;
     private bool incomplete;
+    private bool? turning;
     private Cutter? cutter;
     private CutterShape? shape;
     private string? inSpindle;
@@ -111,6 +112,9 @@ internal sealed class Follower
             case CutterIn put:
                 Put(stage, step, put);
                 break;
+            case Spindle spindle:
+                turning = spindle.Rpm > 0;
+                break;
             case TouchOff touch:
                 TouchOn(stage, step, touch);
                 break;
@@ -118,9 +122,11 @@ internal sealed class Follower
                 Go(stage, step, move);
                 break;
             case Measured measured:
+                Near(step, $"{measured.Size} is measured");
                 measures.Add(new FollowedMeasure(stage, step, measured, strokes.Count));
                 break;
             case Handwork hand:
+                Near(step, $"hands are at the work ({hand.Work})");
                 ByHand(stage, step, hand);
                 break;
             default:
@@ -135,6 +141,8 @@ internal sealed class Follower
             changes.Add(new FollowedChange(stage, step, machine.True, shape, inSpindle ?? string.Empty, metal));
         }
 
+        Near(step, $"{put.Cutter} is put in");
+        turning = null;
         machine.NewCutter();
         lastZ = -1;
         inSpindle = put.Cutter;
@@ -148,12 +156,27 @@ internal sealed class Follower
         }
     }
 
+    // Hands where something turns; told once a step.
+    private void Near(CourseStep step, string doing)
+    {
+        if (turning == true)
+        {
+            turning = null;
+            findings.Add(FindingCatalogue.SpindleTurns(new FindingPlace(step.Id, step.Where), doing, inSpindle ?? "the spindle"));
+        }
+    }
+
     private void TouchOn(FollowedStage stage, CourseStep step, TouchOff touch)
     {
         if (stage.Facts.Setup is not { } setup || stage.Frame is not { } frame)
         {
             findings.Add(FindingCatalogue.NotFollowed(new FindingPlace(step.Id, step.Where), "A touch-off stands among work by hand, where there is no machine"));
             return;
+        }
+
+        if (touch.With == inSpindle && touch.Paper > 0)
+        {
+            Near(step, $"{touch.With} is touched off on paper held by hand");
         }
 
         var axis = machine[touch.Axis];
@@ -217,6 +240,7 @@ internal sealed class Follower
             Cutter = cutter,
             Shape = shape,
             Legs = legs,
+            Turning = turning,
             SaysBefore = says,
             RestsOn = lastZ,
             Before = metal,

@@ -32,6 +32,9 @@ internal sealed record Stroke
     /// <summary>The pieces it is made of; none by hand.</summary>
     public required IReadOnlyList<Leg> Legs { get; init; }
 
+    /// <summary>Whether the spindle turns; null where the course has not said.</summary>
+    public bool? Turning { get; init; }
+
     /// <summary>Readings before it.</summary>
     public Reading SaysBefore { get; init; }
 

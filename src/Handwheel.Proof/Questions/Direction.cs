@@ -11,7 +11,7 @@ namespace Handwheel.Proof.Questions;
 /// <summary>
 /// Direction: climb or conventional on each cutting move, from the metal really beside the cutter. Seen from above the spindle turns clockwise; along the
 /// feed, metal on the left is conventional, on the right climb, within 5 % of each other a slot. Climb on an axis with backlash is a caution; beside a thin
-/// web or with a small cutter a halt.
+/// web or with a small cutter a halt. A saw drawn back through its own kerf without the spindle stopped is a caution.
 /// </summary>
 internal static class Direction
 {
@@ -32,7 +32,7 @@ internal static class Direction
         var order = new List<string>();
         foreach (var stroke in subject.Trace.Strokes)
         {
-            if (!Mills(stroke) || Graded(subject, stroke) is not { } finding)
+            if ((Mills(stroke) ? Graded(subject, stroke) : DrawnBack(stroke)) is not { } finding)
             {
                 continue;
             }
@@ -73,6 +73,31 @@ internal static class Direction
         && stroke.Cutter.Kind is CutterKind.EndMill or CutterKind.Ball or CutterKind.BullNose or CutterKind.Saw or CutterKind.TSlot
             or CutterKind.Woodruff or CutterKind.Dovetail or CutterKind.FlyCutter
         && stroke.Legs.Any(l => !l.IsAlongZ);
+
+    // A saw that goes free and level, not stopped, with the bottom of its kerf still at its rim.
+    private static Finding? DrawnBack(Stroke stroke)
+    {
+        if (stroke is not { Cutting: false, Move: not null, Shape: { } shape, Cutter.Kind: CutterKind.Saw } || stroke.Turning == false || shape.Pieces.FirstOrDefault(p => p.Cuts) is not { } edge)
+        {
+            return null;
+        }
+
+        const double Near = 0.1;
+        foreach (var station in Station.Along([.. stroke.Legs.Where(l => !l.IsAlongZ && l.From.Z == l.To.Z)], 2.5, 16))
+        {
+            for (var i = 0; i < 64; i++)
+            {
+                var (s, c) = Math.SinCos(i * Math.PI / 32);
+                var r = Math.Max(edge.Radius0, edge.Radius1) + Near;
+                if (stroke.Before.Sound(station.Upright(r * c, r * s)).Any(t => t.From < edge.Z1 - Near && t.To > edge.Z0 + Near))
+                {
+                    return FindingCatalogue.DirectionInKerf(stroke.Place, stroke.CutterName);
+                }
+            }
+        }
+
+        return null;
+    }
 
     private static Finding? Graded(Subject subject, Stroke stroke)
     {

@@ -2,17 +2,21 @@ using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Shops;
 using Handwheel.Proof.Following;
 using Handwheel.Proof.Loads;
+using Handwheel.Solids.Cuts;
 
 namespace Handwheel.Proof.Questions;
 
 /// <summary>
-/// Web and wall: the thinnest metal a saw leaves standing beside it, and the thinnest wall of the part that a milling cut leaves beside itself, each against
+/// Web and wall: the metal a saw leaves standing beside it, how thick on the whole, and the thinnest wall of the part that a milling cut leaves beside itself, each against
 /// the force of the cuts that it must stand. Measured on level lines across the cutter at stations along the move. One of each a step.
 /// </summary>
 internal static class Thin
 {
     private const double Apart = 2.5;
     private const int Most = 16;
+
+    // So many times what counts as thin still is the web, where another part of it is thin.
+    private const double Thick = 4;
 
     /// <summary>Asks.</summary>
     /// <param name="subject">What is looked at.</param>
@@ -24,12 +28,12 @@ internal static class Thin
         var order = new List<string>();
         foreach (var stroke in subject.Trace.Strokes.Where(s => s is { Cutting: true, Move: not null, Shape: not null } && s.Legs.Any(l => !l.IsAlongZ)))
         {
-            if (Beside(stroke, subject.Shop.ThinUnder) is not { } found)
+            var isWeb = stroke.Cutter!.Kind == CutterKind.Saw;
+            if ((isWeb ? Left(subject, stroke) : Beside(stroke, subject.Shop.ThinUnder)) is not { } found)
             {
                 continue;
             }
 
-            var isWeb = stroke.Cutter!.Kind == CutterKind.Saw;
             if (!isWeb && !subject.Aimed.Solid.Contains(found.At))
             {
                 continue;
@@ -55,11 +59,40 @@ internal static class Thin
         }
     }
 
+    // What a saw leaves in all, however often it is stopped on its way: how thick on the whole, as a web runs out to nothing where the outline turns away.
+    private static ThinMetal? Left(Subject subject, Stroke stroke)
+    {
+        var own = subject.Trace.Strokes.Where(s => s.Step.Id == stroke.Step.Id && s is { Cutting: true, Move: not null, Shape: not null } && s.Legs.Any(l => !l.IsAlongZ)).ToList();
+        if (!ReferenceEquals(own[^1], stroke))
+        {
+            return null;
+        }
+
+        var last = stroke.Legs[^1];
+        var along = own.SelectMany(s => s.Legs).Where(l => !l.IsTurning && OneLine(l, last)).ToList();
+        var whole = along.Count > 1 && !last.IsTurning
+            ? stroke with { Legs = [last with { Path = CutterPath.Straight(along[0].Path.From, last.Path.To), From = along[0].From }] }
+            : stroke;
+        return Beside(whole, subject.Shop.ThinUnder) is null ? null : Beside(whole, Thick * subject.Shop.ThinUnder, onTheWhole: true);
+    }
+
+    private static bool OneLine(Leg one, Leg other)
+    {
+        const double Same = 1e-6;
+        var way = (other.Path.To - other.Path.From).ToUnit();
+        return one.To.T == other.To.T && !one.IsAlongZ && new[] { one.Path.From, one.Path.To }.All(p =>
+        {
+            var off = p - other.Path.To;
+            return (off - (way * off.Dot(way))).Length < Same;
+        });
+    }
+
     /// <summary>The thinnest metal left standing right beside the cutter, where it is under a thickness.</summary>
     /// <param name="stroke">The stroke.</param>
     /// <param name="under">The thickness, millimetres.</param>
+    /// <param name="onTheWhole">Whether its mean thickness is told, not its least.</param>
     /// <returns>What it is; null where all is thicker.</returns>
-    public static ThinMetal? Beside(Stroke stroke, double under)
+    public static ThinMetal? Beside(Stroke stroke, double under, bool onTheWhole = false)
     {
         ThinMetal? thinnest = null;
         var radius = stroke.Shape!.GreatestRadius;
@@ -68,11 +101,12 @@ internal static class Thin
             return null;
         }
 
-        var runs = 0.0;
+        double runs = 0, area = 0;
+        List<ThinMetal> all = [];
         foreach (var station in Station.Along(stroke.Legs, Apart, Most))
         {
             var line = station.Across((edge.Z0 + Math.Min(edge.Z1, edge.Z0 + 1)) / 2);
-            var thin = false;
+            var least = double.PositiveInfinity;
             foreach (var span in stroke.After.Sound(line))
             {
                 var touches = Math.Abs(span.From - radius) < 0.05 || Math.Abs(span.To + radius) < 0.05;
@@ -81,15 +115,25 @@ internal static class Thin
                     continue;
                 }
 
-                thin = true;
-                if (thinnest is null || span.Length < thinnest.Thick)
+                var here = new ThinMetal(span.Length, line.At(span.Middle), station.Leg, line.Direction, 0);
+                if (span.Length < least)
                 {
-                    thinnest = new ThinMetal(span.Length, line.At(span.Middle), station.Leg, line.Direction, 0);
+                    least = span.Length;
+                    all.Add(here);
                 }
+
+                thinnest = thinnest is null || span.Length < thinnest.Thick ? here : thinnest;
             }
 
             var count = Math.Clamp(Math.Ceiling(station.Leg.Path.Length / Apart), 3, Most);
-            runs += thin ? station.Leg.Path.Length / count : 0;
+            var share = double.IsFinite(least) ? station.Leg.Path.Length / count : 0;
+            (runs, area) = (runs + share, area + (share > 0 ? share * least : 0));
+        }
+
+        if (onTheWhole && runs > 0)
+        {
+            var mean = area / runs;
+            return all.MinBy(m => Math.Abs(m.Thick - mean))! with { Thick = mean, Long = runs };
         }
 
         return thinnest is null ? null : thinnest with { Long = runs };

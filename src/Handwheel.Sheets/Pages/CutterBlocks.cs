@@ -16,6 +16,7 @@ internal static class CutterBlocks
     public static IReadOnlyList<(string Name, Cutter? Cutter, IReadOnlyList<double> Rpm, IReadOnlyList<string> Steps)> Used(JobPlan plan)
     {
         var used = new List<(string Name, List<double> Rpm, List<string> Steps)>();
+        string? stands = null;
         foreach (var step in plan.Stages.SelectMany(s => s.Steps))
         {
             var names = step.Lines.OfType<CutterLine>().Select(c => (c.Cutter, c.Rpm)).ToList();
@@ -23,6 +24,14 @@ internal static class CutterBlocks
             {
                 names.Add((named, -1));
             }
+
+            // A step that names none may still cut with what stands in the spindle: a last pass after a measurement.
+            if (names.Count == 0 && stands is not null && step.Lines.Any(l => l is MoveLine { Cutting: true } or PassBracket))
+            {
+                names.Add((stands, -1));
+            }
+
+            stands = step.Lines.OfType<CutterLine>().LastOrDefault()?.Cutter ?? stands;
 
             foreach (var (name, rpm) in names)
             {

@@ -42,6 +42,7 @@ internal sealed class MoveRows
         MoveLine move => Move(move, inBracket: false),
         TouchOffLine touch => [TouchOff(touch)],
         CutterLine cutter => [PutIn(cutter)],
+        SpindleLine spindle => [Spindle(spindle)],
         PassBracket bracket => Bracket(bracket),
         MeasureLine measure => [MeasurePiece.Of(measure, _numbers)],
         HandLine hand => [Hand(hand)],
@@ -134,9 +135,17 @@ internal sealed class MoveRows
     {
         var speed = line.Rpm > 0 ? $"{Bits.Fixed(line.Rpm, 0)} rpm" : "by hand";
         var more = line.Remark.Length > 0 ? "; " + line.Remark : string.Empty;
-        var text = $"put in, {_numbers.Short(line.Out)} out; {speed}{more}";
+        var text = $"put in, spindle stopped, {_numbers.Short(line.Out)} out; {speed}{more}";
         var lines = TextMeasure.Lines(text, Face.Plain, 8.4, Wide - 32);
         return new($"<div class=\"pi\"><span class=\"c0\">{Bits.Box}</span><b class=\"id\">{Text(line.Cutter)}</b><span>{Text(text)}</span></div>", Math.Max(5.7, (lines * 3.8) + 1.6)) { KeepsNext = true };
+    }
+
+    private static Piece Spindle(SpindleLine line)
+    {
+        var what = line.Rpm > 0 ? "spindle on" : "spindle stopped";
+        var text = string.Join("; ", new[] { line.Rpm > 0 ? $"{Bits.Fixed(line.Rpm, 0)} rpm, clockwise from above" : string.Empty, line.Remark }.Where(t => t.Length > 0));
+        var lines = TextMeasure.Lines($"{what} {text}", Face.Plain, 8.4, Wide - 20);
+        return new($"<div class=\"pi\"><span class=\"c0\">{Bits.Box}</span><b class=\"id\">{what}</b><span>{Text(text)}</span></div>", Math.Max(5.7, (lines * 3.8) + 1.6)) { KeepsNext = line.Rpm > 0 };
     }
 
     private IEnumerable<Piece> Bracket(PassBracket bracket)

@@ -50,8 +50,9 @@ public sealed class SoundJobsReadingsTests
     [Fact]
     public void A_saw_from_the_left_end_is_fed_along_y_towards_minus()
     {
-        var cut = Strip.Lines("A8").OfType<MoveLine>().Single(m => m.Cutting);
-        Assert.Equal((Axis.Y, -1), (cut.Axis, Math.Sign(cut.To - cut.From)));
+        var cuts = Strip.Lines("A8").OfType<MoveLine>().Where(m => m.Cutting).ToList();
+        Assert.True(cuts.Count >= 2);
+        Assert.All(cuts, cut => Assert.Equal((Axis.Y, -1), (cut.Axis, Math.Sign(cut.To - cut.From))));
         Assert.Contains(20 - 0.5 - (63.0 / 2), Strip.Readings("A8", Axis.X));
     }
 

@@ -13,6 +13,11 @@ internal static class Damage
         })],
     };
 
+    public static Course Before(this Course course, string step, CourseEvent added) => course with
+    {
+        Stages = [.. course.Stages.Select(s => s with { Steps = [.. s.Steps.Select(p => p.Id != step ? p : p with { Events = [added, .. p.Events] })] })],
+    };
+
     public static Course Moves(this Course course, string step, Func<Reading, Reading> change) =>
         course.Each(step, e => e is Move m ? m with { To = change(m.To) } : e);
 

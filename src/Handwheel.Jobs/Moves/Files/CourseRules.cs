@@ -87,6 +87,9 @@ internal static class CourseRules
             case Handwork hand:
                 Known(top, $"step {step.Id}: work", hand.Work, Works, wrong);
                 break;
+            case Spindle { Rpm: < 0 } spindle:
+                wrong.Add(FindingCatalogue.MovesFileUnread(top, string.Create(CultureInfo.InvariantCulture, $"step {step.Id}: the spindle is started at {spindle.Rpm} rpm; 0 or more was expected")));
+                break;
             case Move { Number: < 1 } move:
                 wrong.Add(FindingCatalogue.MovesFileUnread(top, string.Create(CultureInfo.InvariantCulture, $"step {step.Id}: a move has the number {move.Number}; they count from 1")));
                 break;
