@@ -160,7 +160,7 @@ public sealed class Replay
         {
             Go(step, [Course.Number(to, "x"), Course.Number(to, "y"), Course.Number(to, "z"), Course.Number(to, "t")], Course.Flag(one, "cutting"));
         }
-        else if (one.TryGetProperty("rpm", out _))
+        else if (one.TryGetProperty("rpm", out _) && one.TryGetProperty("cutter", out _))
         {
             Put(one);
         }

@@ -33,11 +33,13 @@ internal sealed class Speeds
         var material = cutter.Material == "tool steel" ? CutterMaterial.CarbonSteel : CutterMaterial.HighSpeedSteel;
         var (range, basis) = SpeedTable.Of(Metal, operation == Operation.Ream ? Operation.Drill : operation, material);
         var wanted = range.LowMPerMin * 1000 / (Math.PI * cutter.TrueAcross);
-        var picked = Pick(wanted);
-        if (operation is Operation.Ream or Operation.Tap)
+        var drills = Pick(wanted);
+        var (picked, less) = operation switch
         {
-            picked = Pick(picked / (operation == Operation.Ream ? 3 : 4) / 1.05);
-        }
+            Operation.Ream => (Pick(drills / 3 / 1.05), $"{Figures.Bare(drills, 1)} for a drill, a third of it or less: "),
+            Operation.Tap => (Pick(drills / 4 / 1.05), $"{Figures.Bare(drills, 1)} for a drill, a quarter of it or less: "),
+            _ => (drills, string.Empty),
+        };
 
         var inch = figures.Unit == LengthUnit.Inch;
         var said = Surface(range.LowMPerMin, cutter.TrueAcross, wanted);
@@ -52,8 +54,8 @@ internal sealed class Speeds
             Name = $"speed of {cutter.Name}",
             Formula = "surface speed / (pi x diameter), the machine's next lower speed",
             PutIn = inch
-                ? $"12 x {said} ft/min / (pi x {figures.LU(cutter.TrueAcross)}) = {Figures.Bare(wanted, 0)}: {Figures.Bare(picked, 1)}"
-                : $"1000 x {said} m/min / (pi x {figures.LU(cutter.TrueAcross)}) = {Figures.Bare(wanted, 0)}: {Figures.Bare(picked, 1)}",
+                ? $"12 x {said} ft/min / (pi x {figures.LU(cutter.TrueAcross)}) = {Figures.Bare(wanted, 0)}: {less}{Figures.Bare(picked, 1)}"
+                : $"1000 x {said} m/min / (pi x {figures.LU(cutter.TrueAcross)}) = {Figures.Bare(wanted, 0)}: {less}{Figures.Bare(picked, 1)}",
             Exact = wanted,
             Result = picked,
             Unit = "rpm",

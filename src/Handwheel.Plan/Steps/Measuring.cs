@@ -56,7 +56,7 @@ internal sealed class Measuring(Bench bench)
         var reading = bench.Figures.R(planned.Result, bench.Work.Facts(Axis.X).Step);
         var shift = later.Length > 0 ? $"shift its flank readings in {string.Join(", ", later)} by as much, outward or inward of the part as here" : "write its true size in";
         return before is RoundStep { Inside: false, EndOf: null } round
-            ? $" Is it other than {reading}, either {before.Cutter} cuts off its size or X 0 stands off the centre. To tell: spindle stopped, {before.Cutter} on paper against {round.Feature} at X+ and at X\u2212. Half the sum of the two readings is how far X 0 is off: set X anew. Is it nought, it is {before.Cutter}: {shift}."
+            ? $" Is it other than {reading}, either {before.Cutter} cuts off its size or X 0 stands off the centre. To tell: spindle stopped, {before.Cutter} on paper against {round.Feature} at X+ and at X\u2212. Half the sum of the two readings is how far X 0 is off: set X anew. Is that nought, it is {before.Cutter}: {shift}."
             : $" Is it other than {reading}, {before.Cutter} cuts off its size, or X 0 stands off the centre. Is it {before.Cutter}: {shift}.";
     }
 

@@ -193,15 +193,14 @@ internal sealed class Sawing(Bench bench)
         var screw = lower.Result + Math.Min(0, bench.Machine.Shape?.LowestPoint ?? 0);
         var under = bench.Machine.Setup.Fixtures.Where(f => f.Holds && f.Most.Z <= screw + 1e-9).OrderByDescending(f => f.Most.Z).FirstOrDefault();
         var remark = under is null || screw >= lower.Result ? string.Empty
-            : $"the arbor's screw ends at Z {bench.Figures.R(screw, bench.Work.Facts(Axis.Z).Step)}, {bench.Figures.LU(screw - under.Most.Z)} above the {under.Name}'s top";
+            : $"the arbor's screw ends at Z {bench.Figures.R(screw, bench.Work.Facts(Axis.Z).Step)}, {bench.Figures.LU(screw - under.Most.Z)} above the {under.Name}";
         bench.Machine.Go(new(Axis.Z, lower, false) { Remark = remark });
     }
 
     // How far the saw is fed until the kerf has reached the web all along.
     private Working Until(List<Point2> kerf, Working over, bool far, bool plus, bool show)
     {
-        const double Past = 0.3;
-        var r = bench.Radius;
+        var (r, past) = (bench.Radius, bench.Job.Unit == LengthUnit.Inch ? 0.012 * LengthUnit.Inch.MillimetresPerUnit() : 0.3);
         var edge = far ? over.Result + r : over.Result - r;
         List<double> ends = [];
         for (var i = 0; i < kerf.Count; i++)
@@ -222,8 +221,8 @@ internal sealed class Sawing(Bench bench)
         }
 
         var end = ends.Count == 0 ? 0 : plus ? ends.Max() : ends.Min();
-        var to = bench.Clearing(Feed, "until all but the web is through", plus ? end + Past : end - Past, plus);
-        to = to with { Formula = "where the web ends + some room", PutIn = $"{bench.Figures.L(end)} {(plus ? "+" : "-")} {bench.Figures.L(Past)}, {(plus ? "up" : "down")} to {bench.Figures.L(to.Result)}" };
+        var to = bench.Clearing(Feed, "until all but the web is through", plus ? end + past : end - past, plus);
+        to = to with { Formula = "where the web ends + some room", PutIn = $"{bench.Figures.L(end)} {(plus ? "+" : "-")} {bench.Figures.L(past)}, {(plus ? "up" : "down")} to {bench.Figures.L(to.Result)}" };
         return show ? bench.Show(to) : to;
     }
 
@@ -257,7 +256,7 @@ internal sealed class Sawing(Bench bench)
             Strip = [.. Enumerable.Range(-2, 5).Select(i => (expected + (i * by), To(expected + (i * by))))],
             With = "a strip and a caliper",
             Working = bench.Reading(Side, $"{Side} of the last pass", $"{Side} of the trial {(at.Far ? "+" : "-")} (measured - web)", $"{figures.L(first.Result)} {(at.Far ? "+" : "-")} (measured - {figures.L(at.Web)})", over.Exact, least, bench.CutterInput),
-            Remark = $"Spindle stopped, quill right up. Push a straight strip thinner than the kerf to its bottom; caliper over strip and {face}, less the strip's breadth, is the web. {Side} of the last pass = {figures.L(first.Result)} {(at.Far ? "+" : "-")} (measured - {figures.L(at.Web)}). Measured so it comes within {figures.LU(by)}; by the saw's size alone it may be out by {figures.LU(4 * by)}, as the saw runs.",
+            Remark = $"Spindle stopped, quill right up. Push a straight strip thinner than the kerf to its bottom; caliper over strip and {face} at the thinnest, less the strip's breadth, is the web. {Side} of the last pass = {figures.L(first.Result)} {(at.Far ? "+" : "-")} (measured - {figures.L(at.Web)}). Measured so it comes within {figures.LU(by)}; by the saw's size alone it may be out by {figures.LU(4 * by)}, as the saw runs.",
         });
     }
 

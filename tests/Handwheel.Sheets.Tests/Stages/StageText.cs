@@ -79,6 +79,7 @@ internal static class StageText
     {
         CutterIn c => FormattableString.Invariant($"cutter {c.Cutter}, {c.Rpm} rpm"),
         TouchOff t => FormattableString.Invariant($"touch off {t.Axis} on {t.Surface} at {Of(t.At)} with {t.With}, half {Tidy(t.Half)}, paper {Tidy(t.Paper)}: set {Tidy(t.SetTo)}"),
+        Spindle s => s.Rpm > 0 ? FormattableString.Invariant($"spindle on, {Tidy(s.Rpm)} rpm") : "spindle stopped",
         Move m => FormattableString.Invariant($"{m.Number} {(m.Cutting ? "cuts" : "goes")} X {Tidy(m.To.X)} Y {Tidy(m.To.Y)} Z {Tidy(m.To.Z)} T {Tidy(m.To.T)}{(m.Cutting ? FormattableString.Invariant($", feed {Tidy(m.Feed)}") : string.Empty)}{(m.Locked.Count > 0 ? ", locked " + string.Join(' ', m.Locked) : string.Empty)}"),
         Measured m => FormattableString.Invariant($"measured {m.Size}, expected {Tidy(m.Expected)}"),
         Handwork h => FormattableString.Invariant($"by hand {h.Work} {h.Cutter} {h.Feature} at {Of(h.At)}, towards {Of(h.Direction)}, deep {Tidy(h.Depth)}"),
