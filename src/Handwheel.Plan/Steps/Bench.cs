@@ -73,6 +73,12 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
     // Whether a line of this holding says what Z is found on.
     internal bool ZeroZ { get; set; }
 
+    // Whether a line of this holding says that the knee is locked.
+    internal bool KneeLocked { get; set; }
+
+    // The steps of this holding that tell a cutter off its size from a zero off its place, by the cutter.
+    internal Dictionary<string, string> ToldApart { get; } = new(StringComparer.Ordinal);
+
     // The paper this holding's Z is found with.
     internal double Paper { get; set; }
 

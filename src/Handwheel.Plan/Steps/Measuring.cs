@@ -55,6 +55,12 @@ internal sealed class Measuring(Bench bench)
         var later = bench.Job.Stages.SelectMany(s => s.Steps).SkipWhile(s => !ReferenceEquals(s, step)).Where(s => s is RoundStep or SideStep && s.Cutter == before.Cutter).Select(s => s.Id).ToArray();
         var reading = bench.Figures.R(planned.Result, bench.Work.Facts(Axis.X).Step);
         var shift = later.Length > 0 ? $"shift its flank readings in {string.Join(", ", later)} by as much, outward or inward of the part as here" : "write its true size in";
+        if (bench.ToldApart.TryGetValue(before.Cutter ?? string.Empty, out var told))
+        {
+            return $" Is it other than {reading}, find out which it is as in {told}.";
+        }
+
+        bench.ToldApart[before.Cutter ?? string.Empty] = step.Id;
         return before is RoundStep { Inside: false, EndOf: null } round
             ? $" Is it other than {reading}, either {before.Cutter} cuts off its size or X 0 stands off the centre. To tell: spindle stopped, {before.Cutter} on paper against {round.Feature} at X+ and at X\u2212. Half the sum of the two readings is how far X 0 is off: set X anew. Is that nought, it is {before.Cutter}: {shift}."
             : $" Is it other than {reading}, {before.Cutter} cuts off its size, or X 0 stands off the centre. Is it {before.Cutter}: {shift}.";

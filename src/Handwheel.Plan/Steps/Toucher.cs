@@ -103,10 +103,13 @@ internal sealed class Toucher(Bench bench)
         bench.Free(Axis.X, bench.Reading(Axis.X, $"X over the {surface}", "a flat place at the top", bench.Figures.L(at.X), at.X, Toward.Nearest));
         bench.Free(Axis.Y, bench.Reading(Axis.Y, $"Y over the {surface}", "a flat place at the top", bench.Figures.L(at.Y), at.Y, Toward.Nearest));
         var pinned = pilot is null ? string.Empty : ", its pilot in the hole";
+        // The quill alone gives the depth from here on.
+        var knee = bench.KneeLocked ? string.Empty : ", the knee (where there is one) locked where the quill reaches all";
+        bench.KneeLocked = true;
         machine.Touch(new()
         {
             TouchOff = new() { Axis = Axis.Z, On = "metal", Surface = surface, At = at, With = cutter.Name, Paper = bench.Paper, Face = face, SetTo = set.Result },
-            Says = $"Spindle stopped{(machine.HasCut ? ", burrs off" : string.Empty)}. Touch {(face.Length > 0 ? "the lower face of " : string.Empty)}{cutter.Name} off on paper on the {surface}{pinned}, at X {bench.Figures.R(at.X, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(at.Y, bench.Work.Facts(Axis.Y).Step)}: set Z {bench.Figures.R(set.Result, stepZ)}.",
+            Says = $"Spindle stopped{(machine.HasCut ? ", burrs off" : string.Empty)}{knee}. Touch {(face.Length > 0 ? "the lower face of " : string.Empty)}{cutter.Name} off on paper on the {surface}{pinned}, at X {bench.Figures.R(at.X, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(at.Y, bench.Work.Facts(Axis.Y).Step)}: set Z {bench.Figures.R(set.Result, stepZ)}.",
             Working = bench.Show(set),
         });
         bench.Up();

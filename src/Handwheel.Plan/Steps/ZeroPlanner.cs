@@ -3,7 +3,6 @@ using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
-using Handwheel.Plan.Lines;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
@@ -70,11 +69,6 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
     private void Height(ZeroStep step)
     {
         bench.ZeroZ = true;
-        if (!bench.Machine.HasCut)
-        {
-            bench.Machine.Tell(new HandLine { Says = "Is there a knee, bring it up so that the quill reaches all the work; lock it, and leave it." });
-        }
-
         bench.Paper = step.Size?.Value ?? Gauge("paper") ?? UsualPaper;
         var name = step.Cutter ?? bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).Select(s => s.Cutter).FirstOrDefault(c => c is not null && bench.Shop.Cutters.TryGetValue(c, out var k) && CutterShapes.Turns(k));
         if (name is not null && bench.Shop.Cutters.TryGetValue(name, out var cutter))

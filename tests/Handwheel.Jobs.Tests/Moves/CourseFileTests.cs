@@ -46,6 +46,7 @@ public sealed class CourseFileTests
                             new TouchOff { Axis = Axis.Z, On = "metal", Surface = "bar top", At = new Place3(1, 2, 0), With = "em10", Paper = 0.05, SetTo = number },
                             new Move { Number = 1, To = new Handwheel.Jobs.Moves.Reading(number, 1 / 3.0, -0.0, 357.98333333333335), Cutting = true, Feed = 54, Locked = [Axis.Y, Axis.T] },
                             new Measured("hub across", number, Corrects: true),
+                            new Spindle(900),
                         ],
                     },
                     new CourseStep
@@ -69,6 +70,14 @@ public sealed class CourseFileTests
         Assert.Equal(text, CourseFile.Write(course));
         Assert.Equal("knob.handwheel", course.JobFile);
         Assert.DoesNotContain('\r', text);
+    }
+
+    [Fact]
+    public void A_spindle_that_turns_backwards_is_refused()
+    {
+        var text = CourseFile.Write(Sample()).Replace("\"event\": \"spindle\",\n        \"rpm\": 900", "\"event\": \"spindle\", \"rpm\": -900", StringComparison.Ordinal);
+        Assert.Contains("-900", text, StringComparison.Ordinal);
+        Assert.Contains("the spindle is started at -900 rpm", Assert.Single(CourseFile.Read("a.json", text).Findings).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -77,6 +77,16 @@ public sealed partial class AtTheMachineTests
         Assert.Contains("A11, A12, B3", remark, StringComparison.Ordinal);
     }
 
+    // The knob's head and neck are both turned by em500: the second measurement only points to the first.
+    [Fact]
+    public void It_is_told_once_in_a_holding()
+    {
+        var remarks = Jobs[1].Plan.Stages[0].Steps.SelectMany(s => s.Lines).OfType<MeasureLine>().Where(l => l.Corrects == Axis.X).Select(l => l.Remark).ToList();
+        Assert.Equal(2, remarks.Count);
+        Assert.Contains("Half the sum", remarks[0], StringComparison.Ordinal);
+        Assert.Contains("find out which it is as in", remarks[1], StringComparison.Ordinal);
+    }
+
     // Four corners of a square of 4.03 round a hole of 4 in brass: some 3 kN before friction, within half either way.
     [Fact]
     public void A_push_tells_its_force_its_stop_and_its_guide()
@@ -111,7 +121,9 @@ public sealed partial class AtTheMachineTests
     {
         foreach (var stage in Crank.Plan.Stages.Where(s => s.Setup is not null))
         {
-            Assert.Single(stage.Steps.SelectMany(s => s.Lines), l => l is HandLine h && h.Says.Contains("knee, bring it up", StringComparison.Ordinal));
+            var touches = stage.Steps.SelectMany(s => s.Lines).OfType<TouchOffLine>().Where(l => l.TouchOff.Axis == Axis.Z).ToList();
+            Assert.Contains("the knee (where there is one) locked", touches[0].Says, StringComparison.Ordinal);
+            Assert.All(touches.Skip(1), t => Assert.DoesNotContain("knee", t.Says, StringComparison.Ordinal));
         }
     }
 
