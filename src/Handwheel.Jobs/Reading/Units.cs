@@ -6,7 +6,7 @@ internal static class Units
     /// <summary>Units that are known and not taken: too coarse for a drawing, or of another trade.</summary>
     public static readonly string[] Other = ["cm", "dm", "m", "km", "ft", "feet", "foot", "yd", "rad", "mil", "mils"];
 
-    // The unit that comes next, by its plain name; null for none. 'in' before a word of a repeat or a holder is that line's word.
+    // The unit that comes next, by its plain name; null for none. 'in' before a word of a repeat or a holder is that line's word; '0.03 in a pass' is a length.
     public static string? Take(Cursor c)
     {
         if (c.Peek() is not { } token)
@@ -42,5 +42,5 @@ internal static class Units
     };
 
     private static bool InIsWord(Cursor c) =>
-        c.Peek(1) is { Kind: TokenKind.Word } next && next.Text.ToLowerInvariant() is "a" or "circle" or "row" or "grid" or "the" or "passes" or "steps" or "lbf";
+        c.Peek(1) is { Kind: TokenKind.Word } next && (next.Text.ToLowerInvariant() is "circle" or "row" or "grid" or "the" or "passes" or "steps" or "lbf" || (next.Is("a") && c.Peek(2)?.Is("pass") != true));
 }

@@ -12,6 +12,9 @@ namespace Handwheel.Plan.Steps;
 // Hollows: a round one about the rotary's axis in rings from its middle, the work turning counterclockwise; a straight-sided one in loops.
 internal sealed class PocketMilling(Bench bench)
 {
+    // The innermost loop's half width, in radii of the cutter: what is wider leaves a strip in its middle.
+    private const double Innermost = 0.9;
+
     internal void Plan(PocketStep step, double allow, Typed? perPass, bool onlyWalls = false)
     {
         if (bench.Plan.Find(step.Feature) is not { } f)
@@ -137,12 +140,15 @@ internal sealed class PocketMilling(Bench bench)
         var (cx, cy) = ((least.X + most.X) / 2, (least.Y + most.Y) / 2);
         List<Crank> body = [];
         Working? before = null;
-        var loops = Math.Max(1, (int)Math.Ceiling(Math.Min(halfX, halfY) / (1.6 * bench.Radius)));
+        // The innermost loop must leave nothing in its middle; from loop to loop at most 0.8 of the cutter, so that no cusp stays in a corner.
+        var narrow = Math.Min(halfX, halfY);
+        var loops = 1 + (int)Math.Ceiling(Math.Max(0, (narrow - (Innermost * r)) / (1.6 * r)) - 1e-9);
+        var apart = loops > 1 ? (narrow - (Innermost * r)) / (loops - 1) : 0;
         Working X(double at, Toward toward) => bench.Reading(Axis.X, "X along an end wall", "middle +- (long/2 - cutter/2)", $"{bench.Figures.L(cx)} {(at < cx ? "-" : "+")} {bench.Figures.L(Math.Abs(at - cx))}", at, toward, bench.CutterInput);
         Working Y(double at, Toward toward) => bench.Reading(Axis.Y, "Y along a side wall", "middle +- (wide/2 - cutter/2)", $"{bench.Figures.L(cy)} {(at < cy ? "-" : "+")} {bench.Figures.L(Math.Abs(at - cy))}", at, toward, bench.CutterInput);
         for (var i = 1; i <= loops; i++)
         {
-            double dx = halfX - (Math.Min(halfX, halfY) * (loops - i) / loops), dy = halfY - (Math.Min(halfX, halfY) * (loops - i) / loops);
+            double dx = halfX - (apart * (loops - i)), dy = halfY - (apart * (loops - i));
             Working left = X(cx - dx, Toward.Plus), right = X(cx + dx, Toward.Minus), near = Y(cy - dy, Toward.Plus), far = Y(cy + dy, Toward.Minus);
             // Clockwise round the inside: along the far wall towards plus, down the right, back along the near, up the left.
             body.AddRange([new(Axis.Y, far, true), new(Axis.X, right, true), new(Axis.Y, near, true), new(Axis.X, left, true), new(Axis.Y, far, true)]);
@@ -156,7 +162,7 @@ internal sealed class PocketMilling(Bench bench)
             before = left;
         }
 
-        Working startX = X(cx - halfX + (Math.Min(halfX, halfY) * (loops - 1) / loops), Toward.Plus), startY = bench.Reading(Axis.Y, "Y of the middle", "middle", bench.Figures.L(cy), cy, Toward.Nearest);
+        Working startX = X(cx - halfX + (apart * (loops - 1)), Toward.Plus), startY = bench.Reading(Axis.Y, "Y of the middle", "middle", bench.Figures.L(cy), cy, Toward.Nearest);
         body.AddRange([new(Axis.Z, bench.Safe(), false), new(Axis.X, startX, false), new(Axis.Y, startY, false)]);
         bench.Straighten();
         bench.Up();

@@ -33,6 +33,28 @@ internal sealed class FaceProbe(ISolid aimed, ISolid cut)
         return Nearest(cut.Sound(line), metalInside, Window, out var offset, out var surface) ? new Probed(offset, surface) : new Probed(null, default);
     }
 
+    /// <summary>Whether the aimed face goes on all round a place, so that a wall or rim which its limits allow to stand elsewhere does not take the place away.</summary>
+    /// <param name="at">The place of the face as aimed, part frame.</param>
+    /// <param name="normal">Unit normal out of the feature&#39;s outline, part frame.</param>
+    /// <param name="metalInside">Whether metal lies against the normal.</param>
+    /// <param name="round">How far round it, millimetres.</param>
+    /// <returns>Whether it does.</returns>
+    public bool IsAmid(Point3 at, Vector3 normal, bool metalInside, double round)
+    {
+        var u = normal.Cross(Math.Abs(normal.Z) < 0.9 ? Vector3.UnitZ : Vector3.UnitX).ToUnit();
+        var v = normal.Cross(u);
+        for (var i = 0; i < 8; i++)
+        {
+            var (s, c) = Math.SinCos(i * Math.PI / 4);
+            if (!Nearest(aimed.Sound(new Line3(at + (u * (round * c)) + (v * (round * s)), normal)), metalInside, Same, out _, out _))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     private static bool Nearest(Spans spans, bool leaving, double within, out double place, out SurfaceId surface)
     {
         place = double.NaN;

@@ -8,6 +8,7 @@ internal sealed class FeatureProbe
 {
     private const int Spokes = 24;
     private const double OffRound = 0.013;
+    private const double OffEdges = 0.25;
 
     // Off round shares: no level lies in a face drawn at a half or a quarter.
     private static readonly double[] Shares = [0.0613, 0.2687, 0.5037, 0.7319, 0.9383];
@@ -193,25 +194,43 @@ internal sealed class FeatureProbe
     /// <param name="tally">Takes the places found.</param>
     public void Level(double depth, bool metalBelow, Tally tally)
     {
-        foreach (var plan in PlanSamples())
+        var up = FeatureView.Direction(feature.View, default, 1);
+        List<(Probed Probed, bool Amid)> found = [];
+        foreach (var place in PlanSamples().Select(plan => FeatureView.Place(feature.View, plan, depth)))
         {
-            if (probe.At(FeatureView.Place(feature.View, plan, depth), FeatureView.Direction(feature.View, default, 1), metalBelow) is { } probed)
+            if (probe.At(place, up, metalBelow) is { } probed)
             {
-                tally.Add(probed, depth, 1);
+                found.Add((probed, probe.IsAmid(place, up, metalBelow, OffEdges)));
             }
         }
+
+        foreach (var (probed, _) in Amid(found))
+        {
+            tally.Add(probed, depth, 1);
+        }
     }
+
+    // Places well off the face's edges, where there are any: right beside an edge a displacement that every limit allows loses the face.
+    private static IEnumerable<(T Found, bool Amid)> Amid<T>(List<(T Found, bool Amid)> found) => found.Exists(f => f.Amid) ? found.Where(f => f.Amid) : found;
 
     /// <summary>A two-point height: both ends on one line along the view&#39;s axis, else between their extremes.</summary>
     /// <param name="tally">Takes the values.</param>
     public void High(Tally tally)
     {
         var up = FeatureView.Direction(feature.View, default, 1);
+        List<((Probed Top, Probed Bottom) Ends, bool Amid)> found = [];
         foreach (var plan in PlanSamples())
         {
-            if (probe.At(FeatureView.Place(feature.View, plan, Top), up, metalInside: true) is { } top
-                && probe.At(FeatureView.Place(feature.View, plan, Bottom), up, metalInside: false) is { } bottom
-                && tally.Sees(top) & tally.Sees(bottom))
+            Point3 high = FeatureView.Place(feature.View, plan, Top), low = FeatureView.Place(feature.View, plan, Bottom);
+            if (probe.At(high, up, metalInside: true) is { } top && probe.At(low, up, metalInside: false) is { } bottom)
+            {
+                found.Add(((top, bottom), probe.IsAmid(high, up, metalInside: true, OffEdges) && probe.IsAmid(low, up, metalInside: false, OffEdges)));
+            }
+        }
+
+        foreach (var ((top, bottom), _) in Amid(found))
+        {
+            if (tally.Sees(top) & tally.Sees(bottom))
             {
                 tally.Add(Top - Bottom + top.Offset!.Value - bottom.Offset!.Value);
             }
