@@ -14,6 +14,12 @@ internal static class Units
             return null;
         }
 
+        if (token.Text.Equals("in", StringComparison.OrdinalIgnoreCase) && c.Peek(1)?.Text.ToLowerInvariant() is "row" or "grid" or "circle")
+        {
+            c.Fail("a comma after inches, or 'row of' without 'in'", "Write '0.5 in, row of 4' where inches are meant, else '0.5, row of 4'.");
+            return null;
+        }
+
         var unit = token.Text.ToLowerInvariant() switch
         {
             "mm" => "mm",
@@ -42,5 +48,5 @@ internal static class Units
     };
 
     private static bool InIsWord(Cursor c) =>
-        c.Peek(1) is { Kind: TokenKind.Word } next && (next.Text.ToLowerInvariant() is "circle" or "row" or "grid" or "the" or "passes" or "steps" or "lbf" || (next.Is("a") && c.Peek(2)?.Is("pass") != true));
+        c.Peek(1) is { Kind: TokenKind.Word } next && (next.Text.ToLowerInvariant() is "the" or "passes" or "steps" or "lbf" || (next.Is("a") && c.Peek(2)?.Is("pass") != true));
 }

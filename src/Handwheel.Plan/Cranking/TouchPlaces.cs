@@ -10,6 +10,9 @@ internal static class TouchPlaces
     private const int Grid = 30;
     private const double Same = 1e-7;
 
+    // So that no place of a ring stands just on an edge drawn at a round number, where rounding would decide.
+    private const double OffAxes = 1e-4;
+
     // The place of the spindle and the height met; null where there is no metal.
     internal static (Point2 At, double Top)? OnTop(HeldMetal metal, Cutter cutter, CutterShape shape, double theta, Point2? pilot)
     {
@@ -26,7 +29,7 @@ internal static class TouchPlaces
         }
 
         var top = found.Max(c => c.Top);
-        var level = found.Where(c => c.Top > top - 1e-3).OrderByDescending(c => Flatness(metal, c.At, c.Top, shape, theta)).ThenBy(c => (c.At.X * c.At.X) + (c.At.Y * c.At.Y)).ToList();
+        var level = found.Where(c => c.Top > top - 1e-3).OrderByDescending(c => Flatness(metal, c.At, c.Top, shape, theta)).ThenBy(c => Math.Round((c.At.X * c.At.X) + (c.At.Y * c.At.Y), 6)).ToList();
         var best = Refined(metal, level[0], theta);
         if (cutter.Kind == CutterKind.Saw)
         {
@@ -54,10 +57,10 @@ internal static class TouchPlaces
 
     // How much of what lies under the cutter's point and edge is level with the place: a point wants its middle level, an edge its rim.
     private static int Flatness(HeldMetal metal, Point2 p, double top, CutterShape shape, double theta) =>
-        Ring(p, Math.Min(1, shape.GreatestRadius), 8).Concat(Ring(p, shape.GreatestRadius * 0.95, 8)).Count(q => metal.TopAt(q, theta) is { } t && Math.Abs(t - top) < Same);
+        Ring(p, Math.Min(1, shape.GreatestRadius), 8, OffAxes).Concat(Ring(p, shape.GreatestRadius * 0.95, 8, OffAxes)).Count(q => metal.TopAt(q, theta) is { } t && Math.Abs(t - top) < Same);
 
-    private static IEnumerable<Point2> Ring(Point2 p, double r, int n) =>
-        Enumerable.Range(0, n).Select(i => new Point2(p.X + (r * Math.Cos(2 * Math.PI * i / n)), p.Y + (r * Math.Sin(2 * Math.PI * i / n))));
+    private static IEnumerable<Point2> Ring(Point2 p, double r, int n, double first = 0) =>
+        Enumerable.Range(0, n).Select(i => new Point2(p.X + (r * Math.Cos(first + (2 * Math.PI * i / n))), p.Y + (r * Math.Sin(first + (2 * Math.PI * i / n)))));
 
     // Climbs from a place of the net to the true top near it: an edge or corner that lies between.
     private static (Point2 At, double Top) Refined(HeldMetal metal, (Point2 At, double Top) start, double theta)

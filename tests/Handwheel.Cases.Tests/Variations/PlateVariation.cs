@@ -50,7 +50,7 @@ internal static class PlateVariation
         if (n(0, 2) > 0 || drawing.Count == 0)
         {
             var (deep, across) = (n(14, 22), n(15, 20));
-            drawing.Add($"pins    hole {w(17)} at {w(x + 20)}, -{w(across)}   row of 2, {w(2 * across)} apart along y, {w(deep)} deep from 0, point 118");
+            drawing.Add($"pins    hole {w(17)} at {w(x + 20)}, -{w(across)}, row of 2, {w(2 * across)} apart along y, {w(deep)} deep from 0, point 118");
             steps.Add($"spot pins\n  drill pins to -{w(deep)} with d4.3");
             x += 40;
         }

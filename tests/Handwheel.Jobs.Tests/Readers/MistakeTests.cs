@@ -58,6 +58,7 @@ public sealed class MistakeTests
     [InlineData("eye ", "  eye round (eye + 1) at 28, 0 from -12 to -8", "circular", "eye", "number")]
     [InlineData("stock bar", "stock bar 14 wide, 30 high, 40 long", "stock-short", "stock bar 14 wide, 30 high, 40 long", "larger")]
     [InlineData("stock bar", "stock bar 14 wide, 48 long", "missing", "stock bar 14 wide, 48 long", "30 high")]
+    [InlineData("pin ", "  pin cut round 3 H8 at 20, 0.2 in row of 2, 4 apart along x, through", "not-understood", "in", "'0.5 in, row of 4'")]
     [InlineData("stock bar", "stock br 14 wide, 30 high, 48 long", "unknown-word", "br", "bar")]
     [InlineData("shop", "shop hme.handwheel", "missing", "hme.handwheel", "home.handwheel")]
     [InlineData("rub underside", "  rub underside to", "not-there", "", "rub underside")]
