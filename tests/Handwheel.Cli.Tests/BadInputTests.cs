@@ -42,7 +42,7 @@ public sealed class BadInputTests
         ["itself as its shop"] = (With("home.handwheel", "bad.handwheel"), "bad.handwheel:"),
         ["a folder as its shop"] = (With("home.handwheel", "."), "missing"),
         ["a unit nobody uses"] = (With("unit  mm", "unit  furlong"), "'mm' or 'in' was expected"),
-        ["a stock smaller than the part"] = (With("48 long", "20 long"), "stands 21 mm out of its stock"),
+        ["a stock smaller than the part"] = (With("48 long", "20 long"), "mm out of its stock towards x plus"),
         ["a stock that no jaw takes"] = (With("14 wide", "60 wide", "13.96 wide", "59 wide"), "opens 30 mm"),
         ["a cutter the shop has not"] = (With("face to 0 with em10", "face to 0 with em99"), "em99"),
     };

@@ -40,6 +40,13 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
             return;
         }
 
+        // What the limits allow to be smaller may be.
+        if (bag.Count == 0)
+        {
+            var part = DrawnPart.Of(job.Drawing, PartVariant.LeastMetal).Solid.Bounds;
+            (least, most) = (part.Min, part.Max);
+        }
+
         var s = job.Stock;
         (string Axis, double Under, double Over)[] axes =
         [

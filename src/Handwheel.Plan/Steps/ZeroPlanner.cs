@@ -3,10 +3,10 @@ using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Jobs.Steps;
+using Handwheel.Plan.Cranking;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
-using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Plan.Steps;
 
@@ -260,55 +260,8 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         _ => axis == Axis.X ? "right end" : "far side",
     };
 
-    // The outermost metal along an axis above what holds, where it stands, and how high.
-    private (double Place, double Across, double Height)? Surface(Axis axis, bool high)
-    {
-        var metal = bench.Metal;
-        var box = metal.Box(0);
-        var low = bench.Machine.Setup.Fixtures.Where(f => f.Holds).Select(f => f.Most.Z).DefaultIfEmpty(box.Min.Z).Max();
-        var alongX = axis == Axis.X;
-        var (from, to) = alongX ? (box.Min.Y, box.Max.Y) : (box.Min.X, box.Max.X);
-        (double Place, double Across, double Height)? best = null;
-        var (top, _) = (metal.Heights().High, 0);
-        for (var i = 0; i <= 60; i++)
-        {
-            var z = top - 0.05 - ((top - 0.05 - low - 0.3) * i / 60);
-            for (var k = 1; k < 8; k++)
-            {
-                var across = from + ((to - from) * k / 8);
-                if (Out(metal, alongX, across, z, high) is { } place && (best is null || (high ? place > best.Value.Place + 1e-6 : place < best.Value.Place - 1e-6)))
-                {
-                    best = (place, across, z);
-                }
-            }
-        }
-
-        return best is { } b ? Climbed(metal, alongX, high, b) : null;
-    }
-
-    private static double? Out(Cranking.HeldMetal metal, bool alongX, double across, double z, bool high)
-    {
-        var spans = metal.Sound(alongX ? Line3.AlongX(across, z) : Line3.AlongY(across, z), 0);
-        return spans.Count == 0 ? null : high ? spans[^1].To : spans[0].From;
-    }
-
-    // An edge between the heights looked at is gone to; a flat side is taken below its top.
-    private static (double Place, double Across, double Height) Climbed(Cranking.HeldMetal metal, bool alongX, bool high, (double Place, double Across, double Height) best)
-    {
-        var (place, across, height) = best;
-        for (var step = 0.5; step > 1e-9; step /= 2)
-        {
-            foreach (var z in new[] { height - step, height + step })
-            {
-                if (Out(metal, alongX, across, z, high) is { } p && (high ? p > place + 1e-12 : p < place - 1e-12))
-                {
-                    (place, height) = (p, z);
-                }
-            }
-        }
-
-        return (place, across, height);
-    }
+    private (double Place, double Across, double Height)? Surface(Axis axis, bool high) =>
+        new SidePlaces(bench.Metal, axis == Axis.X, high).Outermost(bench.Machine.Setup.Fixtures.Where(f => f.Holds).Select(f => (double?)f.Most.Z).Max());
 
     private double? Gauge(string kind) => bench.Shop.Gauges.Values.Where(g => g.Kind == kind && g.Size > 0).Select(g => (double?)g.Size).FirstOrDefault();
 

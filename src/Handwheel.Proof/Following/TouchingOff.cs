@@ -14,6 +14,10 @@ internal static class TouchingOff
     /// <summary>A surface further than this from where it is meant is another surface, millimetres.</summary>
     public const double SameSurface = 2;
 
+    // A finder whose end is level with an edge meets nothing: the side must go on this much higher, and near the same place, millimetres.
+    private const double Overlap = 0.02;
+    private const double SameSide = 0.1;
+
     private const double Finest = 1e-9;
     private const int Rings = 16;
     private const int Spokes = 48;
@@ -192,13 +196,11 @@ internal static class TouchingOff
                 var offset = touch.Half * i / 16;
                 var z = at.Z + (level * 0.5);
                 var line = alongX ? Line3.AlongX(at.Y + offset, z) : Line3.AlongY(at.X + offset, z);
-                var spans = metal.Sound(line.Placed(toPart));
-                if (spans.Count == 0)
+                if (Met(line) is not { } met || Met(line with { Origin = line.Origin + (Vector3.UnitZ * Overlap) }) is not { } above || Math.Abs(above - met) > SameSide)
                 {
                     continue;
                 }
 
-                var met = touch.Towards < 0 ? spans[^1].To : spans[0].From;
                 var reach = Math.Sqrt(Math.Max(0, (touch.Half * touch.Half) - (offset * offset)));
                 var axis = met - (touch.Towards * (reach + touch.Paper));
                 if (stands is null || (touch.Towards < 0 ? axis > stands : axis < stands))
@@ -210,6 +212,12 @@ internal static class TouchingOff
         }
 
         return new Touched(stands, surface);
+
+        double? Met(Line3 line)
+        {
+            var spans = metal.Sound(line.Placed(toPart));
+            return spans.Count == 0 ? null : touch.Towards < 0 ? spans[^1].To : spans[0].From;
+        }
     }
 
     private static Touched OnAxis(TouchOff touch, TrueReading at, HoldingFrame frame, ISolid metal)

@@ -74,7 +74,8 @@ public sealed class ReaderPropertyTests
 
     private static string Written(Func<int, string> n, int[] kinds, int[] numbers, int deep)
     {
-        var text = "job a\nmetal brass\nshop home.handwheel\ndrawing\n";
+        // A foot under all of it, so that every cut has metal to cut.
+        var text = $"job a\nmetal brass\nshop home.handwheel\ndrawing\n  foot block {n(20000)} by {n(20000)} at 0, 0 from {n(-deep - 100)} to {n(-deep + 50)}\n";
         for (var i = 0; i < kinds.Length; i++)
         {
             var v = numbers.AsSpan(i * 6, 6);

@@ -141,7 +141,7 @@ public sealed class InchJobTests
     public void Stock_and_parallels_are_told_in_inches()
     {
         var (_, read) = Planned("face to -.020 with em500", job: t => t.Replace("2.04 long", "1 3/8 long", StringComparison.Ordinal).Replace("parallels 1/4", "parallels 7/16", StringComparison.Ordinal));
-        Assert.Contains(read, f => f.Message == "The part stands 5/16 in out of its stock towards x minus.");
+        Assert.Contains(read, f => f.Message == "The part stands 0.3075 in out of its stock towards x minus.");
         Assert.Contains(read, f => f.Message == "The shop has no parallels 7/16." && !f.Mend.Contains("mm", StringComparison.Ordinal));
     }
 

@@ -48,6 +48,21 @@ public sealed class QuestionTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void A_finder_level_with_the_top_meets_nothing()
+    {
+        // The plate is faced to 0: a finder down to 0 has no side before it, down to -0.05 it has.
+        CourseBuilder Found(double at)
+        {
+            var b = PlateCourse.Begin();
+            b.Step("A6", "find the left end again").Touch(PlateCourse.Side(Axis.X, -25, 1, at));
+            return b;
+        }
+
+        Assert.Contains(Seen(Found(0).Prove()).Findings, f => f is { Code: "lost-reference", Grade: Grade.Halt, Step: "A6" });
+        Assert.DoesNotContain(Found(-0.05).Prove().Findings, f => f.Code == "lost-reference");
+    }
+
+    [Fact]
     public void A_cutter_without_a_centre_edge_is_not_plunged()
     {
         var b = PlateCourse.Begin();
