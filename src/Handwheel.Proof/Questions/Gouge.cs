@@ -16,6 +16,9 @@ internal sealed class Gouge
     // Less than this is arithmetic, not metal, millimetres.
     private const double Certain = 1e-5;
 
+    // Deeper than this nobody asks for the last hundredth, millimetres.
+    private const double Gross = 1;
+
     // A feature that has lost metal on this share of the rays through it is gone.
     private const double AllOfIt = 0.98;
 
@@ -111,7 +114,7 @@ internal sealed class Gouge
 
     private Finding? Told(List<(Missing Missing, int Stroke)> lost)
     {
-        var deepest = Solids.Questions.Gouge.Deepest(subject.Trace.Last.Piece, subject.Least.Solid, [.. lost.Select(l => l.Missing.Ends)], nets.Last.Spacing);
+        var deepest = Solids.Questions.Gouge.Deepest(subject.Trace.Last.Piece, subject.Least.Solid, [.. lost.Select(l => l.Missing.Ends)], nets.Last.Spacing, Gross);
         var (deep, at) = (deepest.Depth, deepest.End);
         if (deep <= Certain)
         {

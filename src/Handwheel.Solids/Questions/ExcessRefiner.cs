@@ -10,11 +10,19 @@ namespace Handwheel.Solids.Questions;
 internal sealed class ExcessRefiner
 {
     private const double Golden = 2.399963229728653;
+
+    // Stretches along each axis that a climb may start from, where all are given.
+    private const int Seeds = 6;
+    private const int FewPlaces = 40;
+    private const int ManyPlaces = 2_000;
     private readonly Workpiece workpiece;
     private readonly Solid reference;
     private readonly bool outward;
     private readonly NearestPlace nearest;
     private readonly List<Vector3> hints = [];
+    private Box3? within;
+    private int spent;
+    private double enough = double.PositiveInfinity;
 
     internal ExcessRefiner(Workpiece workpiece, Solid reference, bool outward)
     {
@@ -34,8 +42,9 @@ internal sealed class ExcessRefiner
         new(Refine(scan.Longest, scan.Spacing, scan.Box), scan.Volume, scan.Box, scan.Guarantee);
 
     // Stretches of the excess on rays so far apart: the longest along each of the axes, and their box.
-    internal DeepPlace Refine(IReadOnlyList<(Point3 From, Point3 To)> stretches, double spacing)
+    internal DeepPlace Refine(IReadOnlyList<(Point3 From, Point3 To)> stretches, double spacing, double gross)
     {
+        enough = gross;
         if (stretches.Count == 0)
         {
             throw new ArgumentException("No stretch to start from.", nameof(stretches));
@@ -47,7 +56,8 @@ internal sealed class ExcessRefiner
             box = box.Union(new(from, from)).Union(new(to, to));
         }
 
-        return Refine(ExcessScan.LongestOf(stretches), spacing, box);
+        within = box.Grown(spacing);
+        return Refine(ExcessScan.LongestOf(stretches, Seeds), spacing, box);
     }
 
     // Stretches of the excess, longest first, on rays so far apart.
@@ -69,7 +79,7 @@ internal sealed class ExcessRefiner
         var climbed = new List<Point3>();
         foreach (var spot in spots.OrderByDescending(s => s.Depth))
         {
-            if (climbed.Count == 4)
+            if (climbed.Count == (best?.Depth > enough ? 1 : 4))
             {
                 break;
             }
@@ -94,9 +104,9 @@ internal sealed class ExcessRefiner
     {
         var best = Risen(start, step);
         var turn = 0.0;
-        for (var h = step; h > 1e-9; h /= 2)
+        for (var h = step; h > (best.Depth > enough ? 0.01 * best.Depth : 1e-9); h /= 2)
         {
-            for (var tries = 0; tries < 24; tries++)
+            for (var tries = 0; tries < 24 && !IsSpent(best.Depth); tries++)
             {
                 var before = best.Depth;
                 var away = best.Away;
@@ -131,7 +141,7 @@ internal sealed class ExcessRefiner
     {
         var back = best.Place - (best.Away * Math.Min(h, 0.5 * best.Depth));
         var planes = PlanesNear(back, 4 * h);
-        for (var i = 0; i < planes.Count; i++)
+        for (var i = 0; i < planes.Count && !IsSpent(best.Depth); i++)
         {
             for (var j = i + 1; j < planes.Count; j++)
             {
@@ -253,8 +263,17 @@ internal sealed class ExcessRefiner
         return outward ? metal.Difference(wanted) : wanted.Difference(metal);
     }
 
+    // Whether so many places were measured that what is known must do: few where the depth is gross.
+    private bool IsSpent(double depth) => within is not null && spent > (depth > enough ? FewPlaces : ManyPlaces);
+
     private Spot? Measure(Point3 place, bool all)
     {
+        spent++;
+        if (within is { } box && !box.Contains(place))
+        {
+            return null;
+        }
+
         var hit = nearest.Find(place, hints, all);
         if (hit is not { } foot)
         {

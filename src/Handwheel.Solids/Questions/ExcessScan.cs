@@ -46,8 +46,8 @@ internal sealed class ExcessScan
     // The longest stretches, well apart in length only; a bounded number.
     internal IReadOnlyList<(Point3 From, Point3 To)> Longest => longest;
 
-    // The longest along each of the axes, longest first.
-    internal static IReadOnlyList<(Point3 From, Point3 To)> LongestOf(IReadOnlyList<(Point3 From, Point3 To)> stretches)
+    // So many of the longest along each of the axes, longest first.
+    internal static IReadOnlyList<(Point3 From, Point3 To)> LongestOf(IReadOnlyList<(Point3 From, Point3 To)> stretches, int each)
     {
         static int Axis((Point3 From, Point3 To) s)
         {
@@ -55,7 +55,7 @@ internal sealed class ExcessScan
             return Math.Abs(d.X) >= Math.Max(Math.Abs(d.Y), Math.Abs(d.Z)) ? 0 : Math.Abs(d.Y) >= Math.Abs(d.Z) ? 1 : 2;
         }
 
-        return [.. stretches.GroupBy(Axis).OrderBy(g => g.Key).SelectMany(g => g.OrderByDescending(s => s.From.DistanceTo(s.To)).Take(Kept)).OrderByDescending(s => s.From.DistanceTo(s.To))];
+        return [.. stretches.GroupBy(Axis).OrderBy(g => g.Key).SelectMany(g => g.OrderByDescending(s => s.From.DistanceTo(s.To)).Take(each)).OrderByDescending(s => s.From.DistanceTo(s.To))];
     }
 
     private void Scan(RaySet a, RaySet b, double cell, Func<int, int, double, Point3> place)
