@@ -92,7 +92,7 @@ public sealed class Planner
         var machine = new Machine(shop, new(metal, setup), numbers, figures);
         var bench = new Bench(job, shop, holding, plan, machine, drawing);
         var planner = new StepPlanner(bench);
-        var dry = Dry(holding, plan, machine);
+        var (scribed, dry) = Dry(holding, plan, machine);
         var steps = new List<PlanStep>();
         var moved = new List<CourseStep>();
         foreach (var step in holding.Steps)
@@ -113,7 +113,7 @@ public sealed class Planner
         (web, waste) = (planner.Web ?? web, planner.Waste ?? waste);
         findings.AddRange(bench.Findings);
         return (
-            new() { Stage = holding, Setup = setup, HowSet = how, Steps = steps, RetractZ = Highest(steps) ?? (machine.Cutter is null ? 0 : bench.Safe().Result), DryCheck = dry },
+            new() { Stage = holding, Setup = setup, HowSet = [.. scribed, .. how], Steps = steps, RetractZ = Highest(steps) ?? (machine.Cutter is null ? 0 : bench.Safe().Result), DryCheck = dry },
             new() { Name = holding.Name, Setup = setup, Steps = moved });
     }
 
@@ -138,22 +138,21 @@ public sealed class Planner
         return cutter.Name + stays + speed + (passes > 1 ? FormattableString.Invariant($", {passes} passes") : string.Empty);
     }
 
-    // Two places to stand the cutter over a scribed line before the first chip; the lines are scribed on the bare bar.
-    private IReadOnlyList<string> Dry(Holding holding, HoldingPlan plan, Machine machine)
+    // Two places to stand the cutter over a scribed line before the first chip; the lines are scribed on the bare bar, before it is clamped.
+    private (IReadOnlyList<string> Scribed, IReadOnlyList<string> Dry) Dry(Holding holding, HoldingPlan plan, Machine machine)
     {
         var places = job.Drawing.Features.Select(plan.Of).OfType<PlanFeature>().Where(f => AimedDrawing.RadiusOf(f.Feature) is not null)
             .SelectMany(f => f.Centres.Select(c => (f.Feature.Name, At: c))).DistinctBy(p => (Math.Round(p.At.X, 3), Math.Round(p.At.Y, 3))).Take(2).ToArray();
         var scribed = places.Length > 0 && job.Stock.Form == StockForm.Bar && ReferenceEquals(holding, job.Stages.OfType<Holding>().FirstOrDefault());
-        var said = new List<string>();
+        List<string> said = [];
         if (scribed)
         {
             var box = machine.Metal.Box(0);
-            said.Add("Before clamping, blue the top and scribe " + string.Join("; ", places.Select(p => $"{p.Name} {figures.LU(p.At.X - box.Min.X)} from the left end, {figures.LU(box.Max.Y - p.At.Y)} from the far side")) + ".");
+            said.Add("Before it is clamped, blue the top and scribe " + string.Join("; ", places.Select(p => $"{p.Name} {figures.LU(p.At.X - box.Min.X)} from the left end, {figures.LU(box.Max.Y - p.At.Y)} from the far side")) + ".");
         }
 
         var over = scribed ? "over the scribed cross" : "over the middle";
-        said.AddRange(places.Select(p => $"X {figures.R(p.At.X, machine.Setup.Axes.X.Step)}, Y {figures.R(p.At.Y, machine.Setup.Axes.Y.Step)}: the spindle stands {over} of {p.Name}."));
-        return said;
+        return (said, [.. places.Select(p => $"X {figures.R(p.At.X, machine.Setup.Axes.X.Step)}, Y {figures.R(p.At.Y, machine.Setup.Axes.Y.Step)}: the spindle stands {over} of {p.Name}.")]);
     }
 
     private (PlanStage Stage, CourseStage Course) ByHand(Stage stage)

@@ -95,14 +95,17 @@ internal static class CutterBlocks
         };
         var more = cutter.Kind switch
         {
-            CutterKind.Saw => $", {numbers.Short(cutter.TrueAcross)} across",
+            CutterKind.Saw => $", {numbers.Short(cutter.TrueAcross)} across{Teeth(cutter, "teeth")}",
             CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.Countersink or CutterKind.Chamfer when cutter.PointAngle > 0 => $", {Markup.Number(Math.Round(cutter.PointAngle * 180 / Math.PI, 1))} deg",
-            CutterKind.Reamer when cutter.Lead > 0 => $", lead {numbers.Short(cutter.Lead)}",
+            CutterKind.Reamer => $"{(cutter.Lead > 0 ? $", lead {numbers.Short(cutter.Lead)}" : string.Empty)}{Teeth(cutter, "flutes")}",
+            CutterKind.TSlot or CutterKind.Woodruff or CutterKind.Dovetail or CutterKind.Counterbore => Teeth(cutter, "teeth"),
             CutterKind.EndMill or CutterKind.Ball or CutterKind.BullNose => FormattableString.Invariant($", {cutter.Teeth} teeth{(cutter.CutsToCentre ? ", cuts to centre" : string.Empty)}"),
             _ => string.Empty,
         };
         return kind + more;
     }
+
+    private static string Teeth(Cutter cutter, string word) => cutter.Teeth > 1 ? FormattableString.Invariant($", {cutter.Teeth} {word}") : string.Empty;
 
     private static Piece Row(SheetParts parts, (string Name, Cutter? Cutter, IReadOnlyList<double> Rpm, IReadOnlyList<string> Steps) used)
     {

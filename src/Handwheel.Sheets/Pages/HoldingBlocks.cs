@@ -6,7 +6,7 @@ using Handwheel.Sheets.Text;
 
 namespace Handwheel.Sheets.Pages;
 
-/// <summary>How the stock is held: pictures, sentences, the dry check.</summary>
+/// <summary>How the stock is held: pictures and sentences; and the dry check once its zero is found.</summary>
 internal static class HoldingBlocks
 {
     /// <summary>The block of one holding.</summary>
@@ -30,11 +30,6 @@ internal static class HoldingBlocks
 
         right.AddRange(stage.HowSet.Select(s => Sentence(s, wide)));
         right.AddRange(WorkingPieces.Of(stage.Workings, scene.Numbers, wide));
-        if (stage.DryCheck.Count > 0)
-        {
-            right.Add(Dry(stage, scene.Numbers, wide));
-        }
-
         var shown = Bits.Headed(Bits.Heading(first ? $"stock and holding {name}" : $"holding {name}", says), [new(picture.ToString(), picture.Height + 1)]);
         var told = Bits.Headed(Bits.Heading(first ? "stock and set-up" : "set-up"), right);
         return new()
@@ -46,17 +41,22 @@ internal static class HoldingBlocks
         };
     }
 
-    private static Piece Sentence(string text, double width) => new(
-        $"<p class=\"how\">{Markup.Escape(Markup.TrueMinus(text))}</p>",
-        (TextMeasure.Lines(text, Face.Plain, 8.6, width - 3.2) * 3.9) + 1.8);
-
-    private static Piece Dry(PlanStage stage, SheetNumbers numbers, double wide)
+    /// <summary>The dry check: the cutter stood over places that are known, the spindle off, before the first chip.</summary>
+    /// <param name="stage">The holding.</param>
+    /// <param name="numbers">How readings are written.</param>
+    /// <param name="wide">Width of its column.</param>
+    /// <returns>Its box.</returns>
+    public static Piece Dry(PlanStage stage, SheetNumbers numbers, double wide)
     {
         var lines = stage.DryCheck.Sum(d => Math.Max(1, TextMeasure.Lines(d, Face.Plain, 8.6, wide - 12)));
         var items = string.Concat(stage.DryCheck.Select(d => $"<div class=\"di\">{Bits.Box}<span>{Markup.Escape(Markup.TrueMinus(d))}</span></div>"));
         var retract = Markup.Figures(numbers.Reading(Jobs.Moves.Axis.Z, stage.RetractZ));
         return new($"<div class=\"dry\"><p><b>dry check</b> spindle off, cutter clear at Z <b class=\"n\">{retract}</b></p>{items}</div>", (lines * 3.9) + (stage.DryCheck.Count * 1.6) + 10.5);
     }
+
+    private static Piece Sentence(string text, double width) => new(
+        $"<p class=\"how\">{Markup.Escape(Markup.TrueMinus(text))}</p>",
+        (TextMeasure.Lines(text, Face.Plain, 8.6, width - 3.2) * 3.9) + 1.8);
 
     private static string Stock(SheetParts parts)
     {

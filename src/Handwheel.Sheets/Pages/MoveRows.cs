@@ -127,7 +127,7 @@ internal sealed class MoveRows
         var set = _numbers.Reading(line.TouchOff.Axis, line.TouchOff.SetTo);
         var lines = TextMeasure.Lines(says, Face.Plain, 7.8, 51);
         return new(
-            $"<div class=\"mv set\"><span class=\"c0\">{Bits.Box}</span><span class=\"c1\"></span><span class=\"c2\">{line.TouchOff.Axis}</span><span class=\"c34\">touch off, set</span><span class=\"c5 n{(Markup.TrueMinus(set).Length > 7 ? " s" : string.Empty)}\"><b class=\"fr\">{Markup.Figures(set)}</b></span><span class=\"cs\">{Text(says)}</span></div>",
+            $"<div class=\"mv set\"><span class=\"c0\">{Bits.Box}</span><span class=\"c1\"></span><span class=\"c2\">{line.TouchOff.Axis}</span><span class=\"c34\">touch off, set</span><span class=\"c5 n{(line.TouchOff.Axis == Axis.T || Markup.TrueMinus(set).Length > 7 ? " s" : string.Empty)}\"><b class=\"fr\">{Markup.Figures(set)}</b></span><span class=\"cs\">{Text(says)}</span></div>",
             Math.Max(6.4, (lines * 3.5) + 1.2));
     }
 

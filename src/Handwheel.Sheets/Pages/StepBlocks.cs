@@ -1,5 +1,6 @@
 using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Steps;
 using Handwheel.Plan;
 using Handwheel.Plan.Lines;
 using Handwheel.Sheets.Pictures;
@@ -37,6 +38,11 @@ internal static class StepBlocks
 
             left.AddRange(Findings(parts, step, id));
             Place(step, numbers, left, right);
+            if (stage.DryCheck.Count > 0 && ReferenceEquals(step, LastZero(stage)))
+            {
+                right.Under(HoldingBlocks.Dry(stage, numbers, Block.StepRight));
+            }
+
             yield return new()
             {
                 Key = id,
@@ -49,6 +55,9 @@ internal static class StepBlocks
             };
         }
     }
+
+    // The step that finds the holding's last zero before anything is cut; its first step where it finds none.
+    private static PlanStep LastZero(PlanStage stage) => stage.Steps.TakeWhile(s => s.Step is ZeroStep).LastOrDefault() ?? stage.Steps[0];
 
     // Workings stand under the picture while there is room beside the readings, else under the readings: whichever column is the shorter.
     private static void Place(PlanStep step, SheetNumbers numbers, List<Piece> left, StepRows right)
