@@ -53,6 +53,10 @@ internal sealed class AimedDrawing
         _ => null,
     };
 
+    // The ends of a feature along its view's axis, aimed; of a cut that goes through, as typed.
+    internal (double From, double To) Ends(Feature f) =>
+        !f.Through && Part.Find(f.Name) is { } drawn ? (drawn.From, drawn.To) : (f.From.Middle, f.To.Middle);
+
     // A centre aimed at the middle of the distances that a stated size gives it from another feature.
     internal Point2 CentreOf(Feature f) => Shifted(f, f.Centre);
 

@@ -35,8 +35,33 @@ internal sealed class HoldingPlan
         return stock.Form == StockForm.Round ? Math.Max(high, wide) : Math.Sqrt((high * high) + (wide * wide));
     }
 
-    // A height typed in a step: of the part frame turned into the holding.
-    internal double Height(double typed) => typed + Placement.Shift.Z;
+    // A height typed in a step, of the part frame turned into the holding: where a feature ends at it, as drawn, the middle of what its limits allow.
+    internal double Height(double typed, string? feature = null)
+    {
+        var height = typed + Placement.Shift.Z;
+        var ends = drawing.Job.Drawing.Features.Where(IsUpright).SelectMany(f => new[] { (f, Drawn: HeightAt(f, f.From.Nominal), Aimed: HeightAt(f, drawing.Ends(f).From)), (f, Drawn: HeightAt(f, f.To.Nominal), Aimed: HeightAt(f, drawing.Ends(f).To)) })
+            .Where(e => !e.f.Through && Math.Abs(e.Drawn - height) < 1e-6).ToList();
+        return ends.Where(e => e.f.Name == feature).Concat(ends).Select(e => (double?)e.Aimed).FirstOrDefault() ?? height;
+    }
+
+    // The same for a face: where the feature's other end is raw and stays as drawn, its height is reckoned from there.
+    internal double FaceHeight(double typed, string? feature, double underside)
+    {
+        var height = typed + Placement.Shift.Z;
+        foreach (var f in drawing.Job.Drawing.Features.Where(f => !f.IsCut && !f.Through && IsUpright(f)).OrderByDescending(f => f.Name == feature))
+        {
+            double a = HeightAt(f, f.From.Nominal), b = HeightAt(f, f.To.Nominal);
+            var (from, to) = drawing.Ends(f);
+            if (Math.Abs(Math.Max(a, b) - height) < 1e-6 && Math.Abs(Math.Min(a, b) - underside) < 1e-6)
+            {
+                return underside + Math.Abs(to - from);
+            }
+        }
+
+        return Height(typed, feature);
+    }
+
+    private bool IsUpright(Feature f) => Math.Abs(Math.Abs(Placement.Direction(AimedDrawing.AxisOf(f.View)).Z) - 1) < 1e-9;
 
     // The feature's plan; null where its axis does not stand upright here.
     internal PlanFeature? Find(string? name) => drawing.Find(name) is { } f ? Of(f) : null;
@@ -49,7 +74,8 @@ internal sealed class HoldingPlan
             return Lying(f);
         }
 
-        double a = HeightAt(f, f.From.Middle), b = HeightAt(f, f.To.Middle);
+        var (from, to) = drawing.Ends(f);
+        double a = HeightAt(f, from), b = HeightAt(f, to);
         var mirrored = Mirrors(f.View);
         var outlines = f.Places.Select(p => drawing.Outline(f, p).Mapped(q => InPlan(f.View, q), mirrored)).ToList();
         var centres = f.Places.Select(p => InPlan(f.View, drawing.PlaceOf(f, p))).ToList();

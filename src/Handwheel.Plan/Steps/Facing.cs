@@ -24,7 +24,7 @@ internal sealed class Facing(Bench bench)
             return;
         }
 
-        var to = bench.Plan.Height(step.To.Value) + allow;
+        var to = bench.Plan.FaceHeight(step.To.Value, step.Feature, bench.Metal.Box(0).Min.Z) + allow;
         if (Region(step, to) is not { } region)
         {
             bench.Cannot(step, "Nothing stands above that height here.", "Check the height: heights are of the part as it lies in this holding.");

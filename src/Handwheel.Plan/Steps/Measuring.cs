@@ -76,7 +76,7 @@ internal sealed class Measuring(Bench bench)
         {
             RoundStep { Inside: false } r when bench.Plan.Find(r.Feature) is { } f && AimedDrawing.RadiusOf(f.Feature) is { } radius => Faces([new("rim", Axis.X, true, radius + bench.Radius)], 2, true, r.Allow),
             RoundStep { Inside: true } r when bench.Plan.Find(r.Feature) is { } f && AimedDrawing.RadiusOf(f.Feature) is { } radius => Faces([new("rim", Axis.X, false, radius - bench.Radius)], 2, false, r.Allow),
-            FaceStep f => Faces([new("face", Axis.Z, true, bench.Plan.Height(f.To.Value))], 1, true, f.Allow),
+            FaceStep f => Faces([new("face", Axis.Z, true, bench.Plan.FaceHeight(f.To.Value, f.Feature, bench.Metal.Box(0).Min.Z))], 1, true, f.Allow),
             SideStep s => Faces([.. Own(s)], Sides(s), true, s.Allow),
             FlatsStep s when size.Kind == SizeKind.AcrossFlats => Faces([.. Own(s)], 2, true, s.Allow),
             PocketStep p => Hollow(p, p.Feature, p.Allow, size),

@@ -73,7 +73,7 @@ internal sealed class MoveRows
     {
         var along = move.Along is { } other ? $" and {other}" : string.Empty;
         var to = _numbers.Reading(move.Axis, move.To);
-        var small = Markup.TrueMinus(to).Length > 7 ? " s" : string.Empty;
+        var small = Markup.TrueMinus(to).Length > (move.Axis == Axis.T ? 5 : 7) ? " s" : string.Empty;
         return $"<span class=\"c1\">{Bits.Count(move.Number)}</span><span class=\"c2\">{move.Axis}{along}</span>{From(move)}<span class=\"c4\">{Bits.Symbol(move.Cutting ? "gocut" : "go", 4.4, 2.5)}</span><span class=\"c5 n{small}\">{Markup.Figures(to)}</span><span class=\"c6\">{Text(Arrive(move))}</span>";
     }
 
