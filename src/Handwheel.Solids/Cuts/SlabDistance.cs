@@ -42,7 +42,8 @@ internal static class SlabDistance
                 : s.ArcRadius - Math.Sqrt((Math.Min(0, e) * Math.Min(0, e)) + (most * most));
         }
 
-        return Math.Min(Side(s, near, low), Side(s, near, high));
+        // A cone has no side beyond its ends, however far a plunge takes the range of heights.
+        return Math.Min(Side(s, near, Math.Clamp(low, s.Z0, s.Z1)), Side(s, near, Math.Clamp(high, s.Z0, s.Z1)));
     }
 
     internal static double Of(Slab s, double near, double far, double z)
