@@ -1,3 +1,4 @@
+using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Drawings;
 using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
@@ -43,6 +44,16 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
             return;
         }
 
+        if (draft.At is { Broken: false } at && at.View != draft.View)
+        {
+            bag.Add(FindingCatalogue.Contradiction(
+                draft.Where,
+                $"'{draft.Name}' is seen from {Said(draft.View)}, and '{at.Name}', where it stands, from {Said(at.View)}: a place in the one is none in the other.",
+                at.View == View.Top ? $"Give '{draft.Name}' a place of its own, or leave 'seen from {Said(draft.View)}' out." : $"Write 'seen from {Said(at.View)}' here too, or give '{draft.Name}' a place of its own."));
+            draft.Broken = true;
+            return;
+        }
+
         var places = PlacesOf(draft);
         if (places is null || draft.Broken)
         {
@@ -72,6 +83,13 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
             ChamferBelow = leg.Below,
         };
     }
+
+    private static string Said(View view) => view switch
+    {
+        View.Front => "front",
+        View.Right => "right",
+        _ => "top",
+    };
 
     // The legs of its chamfers, 0 for none; null, with a finding made, where they cannot be.
     private (double Above, double Below)? Leg(FeatureDraft draft, FeatureShape shape, (Limits From, Limits To) ends)

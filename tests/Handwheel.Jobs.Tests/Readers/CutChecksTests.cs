@@ -53,6 +53,17 @@ public sealed class CutChecksTests
         Assert.Equal((Grade.Caution, "'pin' at place 4 of 4 cuts nothing: no metal is drawn where it lies."), (finding.Grade, finding.Message));
     }
 
+    // A counterbore at a cross hole that is seen from the right would lie somewhere in the air above.
+    [Theory]
+    [InlineData("pin hole 5 at 0, -8, through, seen from right\n  head counterbore 8 at pin, 3 deep from 50", "Write 'seen from right' here too")]
+    [InlineData("pin hole 5 at 25, 0, through\n  head counterbore 8 at pin, 3 deep from -12, seen from front", "leave 'seen from front' out")]
+    public void A_feature_at_another_is_seen_as_it_is(string cuts, string mend)
+    {
+        var finding = Assert.Single(Reads.Job(Written(cuts, "24")).Findings);
+        Assert.Equal("contradiction", finding.Code);
+        Assert.Contains(mend, finding.Mend, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_cut_needs_metal_above_it()
     {
