@@ -13,8 +13,9 @@ internal sealed class ExcessRefiner
 
     // Stretches along each axis that a climb may start from, where all are given.
     private const int Seeds = 6;
-    private const int FewPlaces = 40;
-    private const int ManyPlaces = 2_000;
+    private const int FewSeeds = 12;
+    private const int FewPlaces = 14;
+    private const int ManyPlaces = 300;
     private readonly Workpiece workpiece;
     private readonly Solid reference;
     private readonly bool outward;
@@ -72,6 +73,12 @@ internal sealed class ExcessRefiner
                 {
                     spots.Add(spot);
                 }
+            }
+
+            // Gross already: the ends of the longest few tell enough.
+            if (spots.Count >= FewSeeds && spots.Exists(s => s.Depth > enough))
+            {
+                break;
             }
         }
 
