@@ -292,13 +292,14 @@ public static partial class FindingCatalogue
     /// <param name="place">Where.</param>
     /// <param name="unit">The job&#39;s unit.</param>
     /// <param name="thick">Its mean thickness, millimetres.</param>
+    /// <param name="least">Its least, millimetres.</param>
     /// <param name="thin">Under what it counts as thin, millimetres.</param>
     /// <returns>A finding <c>web</c>: a note, or a caution when thin.</returns>
-    public static Finding Web(FindingPlace place, LengthUnit unit, double thick, double thin) =>
+    public static Finding Web(FindingPlace place, LengthUnit unit, double thick, double least, double thin) =>
         place.Says(
-            thick < thin ? Grade.Caution : Grade.Note,
+            least < thin ? Grade.Caution : Grade.Note,
             "web",
-            $"What holds the part here is {unit.Told(thick)} thick on the whole.",
+            $"What holds the part here is {unit.Told(thick)} thick on the whole{(least < 0.98 * thick ? $", {unit.Told(least)} at its thinnest" : string.Empty)}.",
             "From here on feed slowly and lightly; spindle stopped, slip a shim into the kerf behind the saw before it is through: the part goes nowhere when the web lets go.",
             "thin is what the shop says, 1 mm unless told") with
         {

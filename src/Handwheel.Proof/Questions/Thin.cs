@@ -133,7 +133,7 @@ internal static class Thin
         if (onTheWhole && runs > 0)
         {
             var mean = area / runs;
-            return all.MinBy(m => Math.Abs(m.Thick - mean))! with { Thick = mean, Long = runs };
+            return all.MinBy(m => Math.Abs(m.Thick - mean))! with { Thick = mean, Least = thinnest!.Thick, Long = runs };
         }
 
         return thinnest is null ? null : thinnest with { Long = runs };
@@ -141,7 +141,7 @@ internal static class Thin
 
     private static Finding Web(Subject subject, CutLoads? loads, ThinMetal metal, Stroke stroke, FindingPlace place)
     {
-        var plain = FindingCatalogue.Web(place, subject.Unit, metal.Thick, subject.Shop.ThinUnder);
+        var plain = FindingCatalogue.Web(place, subject.Unit, metal.Thick, metal.Least, subject.Shop.ThinUnder);
         return loads is not null && WebStrength.Of(subject, loads, metal, stroke) is { } strength
             ? FindingCatalogue.WebStands(plain, strength.Told, strength.Margin)
             : plain;

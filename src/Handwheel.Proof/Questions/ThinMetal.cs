@@ -9,4 +9,8 @@ namespace Handwheel.Proof.Questions;
 /// <param name="Leg">The piece of the move beside which it stands.</param>
 /// <param name="Across">Unit direction across it.</param>
 /// <param name="Long">How far along the cut it is thin.</param>
-internal sealed record ThinMetal(double Thick, Point3 At, Leg Leg, Vector3 Across, double Long);
+internal sealed record ThinMetal(double Thick, Point3 At, Leg Leg, Vector3 Across, double Long)
+{
+    /// <summary>Its least thickness, where <see cref="Thick"/> is that on the whole.</summary>
+    public double Least { get; init; } = Thick;
+}
