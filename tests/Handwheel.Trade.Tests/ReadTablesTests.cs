@@ -147,4 +147,49 @@ public sealed class ReadTablesTests
     [InlineData("Z", 0.4130)]
     [InlineData("Q", 0.3320)]
     public void Drills_are_the_charts(string name, double inches) => Assert.Equal(inches, DrillTable.Find(name)!.DiameterIn, 1e-9);
+
+    // Machinery's Handbook 31st ed. p. 1743, Table 3a of B18.2.8: the metric drill nearest to each close drill; and a supplier's list of the same standard.
+    [Theory]
+    [InlineData(0.060, 1.7), InlineData(0.073, 2.05), InlineData(0.086, 2.4), InlineData(0.099, 2.7), InlineData(0.112, 3), InlineData(0.125, 3.6)]
+    [InlineData(0.138, 3.9), InlineData(0.164, 4.6), InlineData(0.190, 5.2), InlineData(0.250, 6.7), InlineData(0.3125, 8.3), InlineData(0.375, 9.9)]
+    [InlineData(0.4375, 11.5), InlineData(0.5, 13.5), InlineData(0.625, 16.75), InlineData(0.75, 20), InlineData(0.875, 23), InlineData(1, 26)]
+    [InlineData(1.125, 29.5), InlineData(1.25, 32.5), InlineData(1.375, 36.5), InlineData(1.5, 39.5)]
+    public void Close_drills_are_the_twins_of_the_metric_ones(double majorIn, double metricMm)
+    {
+        var name = Handwheel.Trade.Threads.ClearanceHoles.OfInch(majorIn)!.Value.Close;
+        Assert.InRange(Mm(name) - metricMm, -0.2, 0.2);
+
+        static double Mm(string drill) => drill.Contains(' ', StringComparison.Ordinal)
+            ? 25.4 + Mm(drill.Split(' ')[1])
+            : Handwheel.Trade.Drills.DrillTable.All.First(d => d.Name == drill).DiameterMm;
+    }
+
+    // The same standard as a supplier prints it (jandesupply.com, clearance holes): close, inches.
+    [Theory]
+    [InlineData(0.164, 0.180), InlineData(0.190, 0.206), InlineData(0.25, 0.266), InlineData(0.3125, 0.328), InlineData(0.375, 0.391)]
+    [InlineData(0.4375, 0.453), InlineData(0.5, 0.531), InlineData(0.625, 0.656), InlineData(0.75, 0.781), InlineData(0.875, 0.906)]
+    public void Close_drills_are_those_a_supplier_prints(double majorIn, double holeIn) =>
+        Assert.Equal(holeIn, Handwheel.Trade.Drills.DrillTable.All.First(d => d.Name == Handwheel.Trade.Threads.ClearanceHoles.OfInch(majorIn)!.Value.Close).DiameterMm / 25.4, 6e-4);
+
+    // ISO 4032:2001 (published copy) and ASME B18.2.2 (published copies): flats and thickness.
+    [Theory]
+    [InlineData("M3", 5.5, 2.4), InlineData("M6", 10, 5.2), InlineData("M10", 16, 8.4), InlineData("M16", 24, 14.8), InlineData("M24", 36, 21.5), InlineData("M36", 55, 31)]
+    [InlineData("#8", 8.731, 3.302), InlineData("#10", 9.525, 3.302), InlineData("1/4", 11.1125, 5.556), InlineData("1/2", 19.05, 11.1125), InlineData("1", 38.1, 21.828)]
+    public void Nuts_have_the_sizes_printed(string size, double flats, double thick)
+    {
+        var nut = Handwheel.Trade.Screws.ScrewTable.Of(size).Single(h => h.Kind == "hexagon nut");
+        Assert.Equal(flats, nut.HeadDiameter, 2e-3);
+        Assert.Equal(thick, nut.HeadHeight, 2e-3);
+    }
+
+    // B1.1 table of limits, 1-14 UNS 2A: pitch diameter 0.9519 to 0.9463 (from memory: once NF, on one diameter of engagement).
+    [Fact]
+    public void The_thread_that_was_a_fine_one_kept_its_tolerance()
+    {
+        var thread = new Handwheel.Trade.Threads.UnifiedThread("1", 1, 14, "UNS");
+        var limits = thread.Limits("2A");
+        Assert.Equal(0.9519, limits.PitchMax, 1e-6);
+        Assert.Equal(0.9463, limits.PitchMin, 1e-6);
+        Assert.Equal(Evidence.Memory, thread.OwnLimitsBasis.Evidence);
+    }
 }

@@ -15,13 +15,13 @@ internal static class AskedFor
         ("thread", "minor core root", "minor"), ("thread", "effective pitch_diameter pitch_dia pitch_line pitchline pd", "pitch diameter|pitch max|pitch min"), ("thread", "major outside od", "major"),
         ("thread", "thread_depth depth_of", "depth of thread"), ("thread", "lead", "lead"), ("thread", "stress_area", "stress area"), ("thread", "allowance", "allowance"), ("thread end", "bore hole", "minor diameter, nut|minor max|minor min"), ("thread end", "stud bolt", "major"),
         ("screw", "key keys allen wrench spanner", "key across flats|across flats"), ("screw", "counterbore cbore c'bore counterbored", "counterbore"),
-        ("screw", "countersink csk countersunk countersinking", "countersink|sharp edge"), ("screw", "height tall", "head height"),
-        ("bolt", "torque tight tighten tightening", "torque|VDI"), ("bolt", "preload clampload", "preload"), ("bolt", "proof", "proof"),
+        ("screw", "countersink csk countersunk countersinking", "countersink|sharp edge"), ("screw", "height tall thick thickness high", "head height|thickness"), ("taper", "shank biggest largest", "greatest shank"), ("metal", "kc11 specific constants", "specific cutting|exponent"), ("metal", "grow growth grows", "growth"),
+        ("bolt", "torque tight tighten tightening", "torque|VDI"), ("bolt", "preload clampload drawbar", "preload"), ("bolt", "proof", "proof"),
         ("press", "push pushing force tons ton tonnage", "push"), ("press", "slip slips twist", "torque"), ("press", "warm warmth heat heating hot temperature", "warmth"), ("press", "crack burst stress", "stress"),
         ("press", "pressure", "pressure"),
         ("speed", "rpm revs rev spin", "spindle speed"), ("speed", "sfm surface", "cutting speed"), ("speed", "feed feedrate tooth chipload", "feed"),
         ("force", "power horsepower hp", "power"), ("force", "torque", "torque"), ("force", "thrust", "thrust"),
-        ("wires", "best", "best wire"),
+        ("wires", "best", "best wire"), ("wires", "measured reading read measures micrometer mic pitch", "measured"), ("taper", "let go drops", "holds itself|free it"),
         ("key", "depth deep", "depth|bottom"), ("key", "height tall", "key height"),
         ("polygon", "corners points", "corner"), ("bolt circle", "chord chords", "chord"),
         ("heat", "blue", "blue"), ("heat", "straw", "straw"), ("heat", "purple", "purple"), ("heat", "brown", "brown"), ("heat", "yellow", "yellow"), ("heat", "grey gray", "grey"),
@@ -40,7 +40,7 @@ internal static class AskedFor
         }
 
         var end = reply.Topic == "thread" ? End(question) : string.Empty;
-        string[] parts = [.. Meant.Where(m => (m.Topic == reply.Topic || (end.Length > 0 && m.Topic == "thread end")) && m.Words.Split(' ').Any(w => Said(question, w))).SelectMany(m => m.Parts.Split('|'))];
+        string[] parts = [.. Meant.Where(m => Stands(m.Parts, question) && (m.Topic == reply.Topic || (end.Length > 0 && m.Topic == "thread end")) && m.Words.Split(' ').Any(w => Said(question, w))).SelectMany(m => m.Parts.Split('|'))];
         bool IsMeant(Answer a) => parts.Any(p => a.Name.Contains(p, StringComparison.OrdinalIgnoreCase)) || (parts.Length == 0 && end.Length > 0);
         bool AtEnd(Answer a) => IsMeant(a) && a.Name.Contains(end, StringComparison.Ordinal);
         var meant = reply.Answers.Any(AtEnd) ? (Func<Answer, bool>)AtEnd : IsMeant;
@@ -52,6 +52,9 @@ internal static class AskedFor
 
         return reply with { Answers = [.. reply.Answers.Where(meant).Select(a => a with { Asked = true }), .. reply.Answers.Where(a => !meant(a))] };
     }
+
+    // "will it let go when the drawbar snaps" asks for no drawbar.
+    private static bool Stands(string parts, Question question) => parts != "drawbar" || !question.HasIn("let", "hold", "holds", "release");
 
     // "biggest a stud may be" is a greatest limit.
     private static string End(Question question) =>

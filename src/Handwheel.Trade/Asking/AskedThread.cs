@@ -29,7 +29,7 @@ internal sealed record AskedThread(UnifiedThread? Unified, MetricThread? Metric)
     internal ThreadBasics Basics => Unified?.Basics ?? Metric!.Basics;
 
     /// <summary>What its limits rest on.</summary>
-    internal Basis LimitsBasis => Metric?.LimitsBasis ?? UnifiedThread.LimitsBasis;
+    internal Basis LimitsBasis => Metric?.LimitsBasis ?? Unified!.OwnLimitsBasis;
 
     /// <summary>Limits of a class in its own unit.</summary>
     /// <param name="name">Class.</param>

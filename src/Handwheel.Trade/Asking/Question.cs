@@ -16,7 +16,7 @@ internal sealed class Question
     internal Question(string text)
     {
         Text = text;
-        _tokens = TokenReader.Read(text);
+        _tokens = TokenReader.Read(Sections.Apart(text));
     }
 
     /// <summary>As it was put.</summary>
@@ -136,8 +136,13 @@ internal sealed class Question
     private bool LabelFirst((string Name, string[] Words)[] labels)
     {
         bool IsLabel(Token t) => !t.IsNumber && labels.Any(l => l.Words.Contains(t.Low, StringComparer.Ordinal));
-        var last = _tokens.FindLastIndex(t => (t.IsNumber && !t.Used) || IsLabel(t));
         var lastLabel = _tokens.FindLastIndex(IsLabel);
+        if (lastLabel > 0 && lastLabel + 1 < _tokens.Count && _tokens[lastLabel].Low is "force" or "load" or "push" && _tokens[lastLabel + 1] is { IsNumber: true, Used: true })
+        {
+            lastLabel = _tokens.FindLastIndex(lastLabel - 1, IsLabel); // "stickout 1 in force 20 lbf": the force was taken by its unit and says nothing of the order
+        }
+
+        var last = _tokens.FindLastIndex(t => (t.IsNumber && !t.Used) || (IsLabel(t) && _tokens.IndexOf(t) <= lastLabel));
         return last >= 0 && _tokens[last].IsNumber && lastLabel >= 0 && After(lastLabel) is not null;
     }
 

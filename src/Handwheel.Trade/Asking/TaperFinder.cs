@@ -24,7 +24,7 @@ internal static partial class TaperFinder
             return TaperTable.Find("R8", string.Empty);
         }
 
-        return Pin(q) ?? Glued(q) ?? Spoken(q) ?? MetricOne(q);
+        return Pin(q) ?? Glued(q) ?? Spoken(q) ?? MetricOne(q) ?? Steep(q);
     }
 
     private static Taper? Pin(Question q)
@@ -90,14 +90,32 @@ internal static partial class TaperFinder
                 ratio.Used = true;
             }
 
-            var token = q.Tokens.FirstOrDefault(t => !t.Used && ((t.IsNumber && t.Unit.Length == 0) || t.Raw.StartsWith('#') || ShortShape().IsMatch(t.Raw)))
-                ?? throw new UnansweredException($"the number of the {family} taper is missing");
-            token.Used = true;
+            var token = q.Tokens.FirstOrDefault(t => !t.Used && ((t.IsNumber && t.Unit.Length == 0 && (family != "7/24" || t.Value >= 1)) || t.Raw.StartsWith('#') || ShortShape().IsMatch(t.Raw)));
+            if (token is null && family == "7/24")
+            {
+                return TaperTable.Find("7/24", "40")! with { Number = "any size", LargeIn = double.NaN, Details = [] };
+            }
+
+            _ = token ?? throw new UnansweredException($"the number of the {family} taper is missing");
+            token!.Used = true;
             var number = token.Raw.TrimStart('#');
             return Of(family, ShortShape().IsMatch(number) ? number[..^1] + " short" : number + (q.Has("short") ? " short" : string.Empty));
         }
 
         return null;
+    }
+
+    // "a 40 taper": on a mill that is 7/24.
+    private static Taper? Steep(Question q)
+    {
+        var word = q.Tokens.ToList().FindIndex(t => t.Low is "taper" or "spindle");
+        if (word < 1 || q.Tokens[word - 1] is not { IsNumber: true, Used: false, Unit: "", Value: 30 or 35 or 40 or 45 or 50 or 60 } number || q.Tokens.Count(t => t.IsNumber && t.Unit.Length == 0) > 1)
+        {
+            return null;
+        }
+
+        number.Used = true;
+        return Of("7/24", Question.Plainly(number.Value));
     }
 
     // "metric taper 80": the 1 in 20 tapers below and above Morse.

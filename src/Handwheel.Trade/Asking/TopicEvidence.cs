@@ -18,7 +18,7 @@ internal static class TopicEvidence
         ["thread"] = "formula; metric limits table",
         ["drill"] = "table; #81 to #97 from memory",
         ["rollers"] = "formula; named tapers as under taper",
-        ["taper"] = "table (Morse, Jacobs, Brown and Sharpe, pins), formula (Jarno, 7/24, metric, holding), from memory: tangs, most drawbars, R8 diameters, B chuck tapers",
+        ["taper"] = "table (Morse, Jacobs, Brown and Sharpe, pins), formula (Jarno, 7/24, metric, holding), from memory: tangs, most drawbars, R8 diameters, B chuck tapers, 7/24 over 60; common practice: bore of an R8 collet",
         ["divide"] = "formula",
         ["bolt circle"] = "formula",
         ["press"] = "formula; strengths from memory",

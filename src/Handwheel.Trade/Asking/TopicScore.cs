@@ -20,10 +20,29 @@ internal static partial class TopicScore
             score += topic.Words.GetValueOrDefault(token.Low);
         }
 
-        return score + Shape(topic.Name, question);
+        return score + Shape(topic.Name, question) + Said(topic.Name, question);
     }
 
     private static bool Any(Question question, params string[] words) => question.Tokens.Any(t => words.Contains(t.Low, StringComparer.Ordinal));
+
+    // What only the whole of the question says.
+    private static int Said(string topic, Question question) => topic switch
+    {
+        "divide" when AngleOnRatio().IsMatch(question.Text) && !Any(question, "taper", "sine", "dovetail", "dovetails", "countersink", "chamfer") => 12,
+        "screw" when OfNutOrKey(question) => 9,
+        "taper" when question.Tokens.Any(t => t.Raw == "7/24") => 7,
+        "radius" when Any(question, "chord") && Any(question, "height", "high", "rise", "sagitta") => 8,
+        "cusp" when Any(question, "nose") && Any(question, "feed", "finish", "roughness") => 10,
+        "metal" when Constants(question) => 14,
+        "punch" when Any(question, "punch", "punching") && Any(question, "hole") => 8,
+        "bolt" when Any(question, "drawbar") && question.Tokens.Any(t => t.Unit is "N m" or "ft lbf" or "lbf in") && ThreadFinder.Holds(question) => 6,
+        _ => 0,
+    };
+
+    private static bool OfNutOrKey(Question question) =>
+        (Any(question, "nut", "nuts") && Any(question, "thick", "thickness", "height", "high", "tall") && question.Tokens.Any(t => t.IsFraction || t.Raw.StartsWith('#')))
+        || (ThreadFinder.Holds(question) && (Any(question, "nut", "nuts") || (Any(question, "screw", "screws") && Any(question, "key", "allen")))
+        && !Any(question, "class", "limits", "minor", "pitch", "strip", "engagement", "deep", "in", "torque", "clearance", "hole"));
 
     private static int Shape(string topic, Question question) => topic switch
     {
@@ -51,7 +70,7 @@ internal static partial class TopicScore
         "metal" when Any(question, "weigh", "weighs", "weight", "heavy") => 4,
         "speed" => Speed(question),
         "buckle" when Any(question, "rod", "punch", "strut", "prop", "column") && Any(question, "long", "take", "stand") && question.Tokens.Any(t => t.Unit is "N" or "kN" or "lbf" or "kgf") => 5,
-        "force" when Any(question, "torque", "force", "power") && Any(question, "tap", "drill", "mill", "endmill", "cutter") => 4,
+        "force" when Any(question, "torque", "force", "power") && Any(question, "tap", "drill", "mill", "endmill", "cutter", "turning", "turn", "milling", "drilling") => 4,
         _ => 0,
     };
 
@@ -68,6 +87,11 @@ internal static partial class TopicScore
         "bolt" when question.Tokens.Any(t => t.Raw is "8.8" or "10.9" or "12.9" or "A2-70" or "A4-80") && !Any(question, "strip", "deep", "engagement") => 4,
         _ => 0,
     };
+
+    // "kienzle constants of C45", "specific cutting force of brass": no cut is told, so the metal's own figures are meant.
+    private static bool Constants(Question question) =>
+        (Any(question, "kienzle") && Any(question, "constants", "constant"))
+        || (question.Text.Contains("specific cutting force", StringComparison.OrdinalIgnoreCase) && !question.Tokens.Any(t => t.IsNumber && (Units.IsLength(t.Unit) || t.Value < 200)));
 
     // "thread depth", "depth of thread".
     private static bool DepthOf(Question question) => question.Text.Contains("thread depth", StringComparison.OrdinalIgnoreCase) || question.Text.Contains("depth of thread", StringComparison.OrdinalIgnoreCase);
@@ -90,6 +114,10 @@ internal static partial class TopicScore
 
     [GeneratedRegex("^(?:mt|mk|cm|m[.]t[.]|morse|b&s|bs|jt|nt|nmtb|iso|bt|cat|sk|r)[-#]?[0-9]+s?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex MorseShape();
+
+    // "35 deg on 40", "17 deg 30 min on a 90 table".
+    [GeneratedRegex("[0-9] ?(?:deg|degrees?|min|minutes?|°)\\b[^0-9]{0,6}(?:on|with|at) (?:a |the )?(?:40|60|72|80|90|120)\\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex AngleOnRatio();
 
     // Drill-chuck tapers of DIN 238, alone.
     [GeneratedRegex("^B(?:10|12|16|18|22|24)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]

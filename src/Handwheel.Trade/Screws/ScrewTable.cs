@@ -11,6 +11,8 @@ namespace Handwheel.Trade.Screws;
 public static class ScrewTable
 {
     private const double No = double.NaN;
+    private static readonly Basis Iso4032 = new("ISO 4032:2001 hexagon nuts, style 1, greatest sizes (published copies)", Evidence.HandbookTable);
+    private static readonly Basis B1822 = new("ASME B18.2.2 hex and machine screw nuts (published copies)", Evidence.HandbookTable);
     private static readonly Basis Iso4762 = new("ISO 4762 / DIN 912 (two makers' tables)", Evidence.HandbookTable);
     private static readonly Basis Din974 = new("DIN 974-1 series 1 (to M10 a published counterbore table)", Evidence.HandbookTable);
     private static readonly Basis Din974More = new("DIN 974-1 series 1 (nobody confirmed this value)", Evidence.Memory);
@@ -105,6 +107,27 @@ public static class ScrewTable
         ("3/4", 1.125, 0.483), ("7/8", 1.3125, 0.563), ("1", 1.5, 0.627),
     ];
 
+    // Size, flats, thickness: ISO 4032 style 1, greatest sizes.
+    private static readonly double[][] MetricNut =
+    [
+        [1.6, 3.2, 1.3], [2, 4, 1.6], [2.5, 5, 2], [3, 5.5, 2.4], [3.5, 6, 2.8], [4, 7, 3.2], [5, 8, 4.7], [6, 10, 5.2], [8, 13, 6.8], [10, 16, 8.4], [12, 18, 10.8],
+        [14, 21, 12.8], [16, 24, 14.8], [18, 27, 15.8], [20, 30, 18], [22, 34, 19.4], [24, 36, 21.5], [27, 41, 23.8], [30, 46, 25.6], [33, 50, 28.7], [36, 55, 31],
+    ];
+
+    // Size, flats, thickness in sixty-fourths of an inch: B18.2.2 hex nuts, basic; the number sizes are machine screw nuts.
+    private static readonly (string Size, double Flats, double Thick)[] InchNut =
+    [
+        ("1/4", 28, 14), ("5/16", 32, 17), ("3/8", 36, 21), ("7/16", 44, 24), ("1/2", 48, 28), ("9/16", 56, 31), ("5/8", 60, 35), ("3/4", 72, 41), ("7/8", 84, 48),
+        ("1", 96, 55), ("1 1/8", 108, 62), ("1 1/4", 120, 68), ("1 3/8", 132, 75), ("1 1/2", 144, 82),
+    ];
+
+    // Size, flats, greatest thickness, inches.
+    private static readonly (string Size, double Flats, double Thick)[] ScrewNut =
+    [
+        ("#0", 0.15625, 0.05), ("#1", 0.15625, 0.05), ("#2", 0.1875, 0.066), ("#3", 0.1875, 0.066), ("#4", 0.25, 0.098), ("#5", 0.3125, 0.114), ("#6", 0.3125, 0.114),
+        ("#8", 0.34375, 0.13), ("#10", 0.375, 0.13), ("#12", 0.4375, 0.161),
+    ];
+
     /// <summary>Every head.</summary>
     public static IReadOnlyList<ScrewHead> All { get; } = [.. Metric(), .. Imperial()];
 
@@ -150,6 +173,11 @@ public static class ScrewTable
         {
             yield return new ScrewHead(Name(r[0]), "hexagon", r[1], r[2], r[1], No, No, No, r[0] == 22 ? M22Hex : Iso4017);
         }
+
+        foreach (var r in MetricNut)
+        {
+            yield return new ScrewHead(Name(r[0]), "hexagon nut", r[1], r[2], r[1], No, No, No, Iso4032);
+        }
     }
 
     private static IEnumerable<ScrewHead> Imperial()
@@ -182,6 +210,16 @@ public static class ScrewTable
         foreach (var r in InchHex)
         {
             yield return new ScrewHead(r.Size, "hexagon", Mm(r.Flats), Mm(r.Height), Mm(r.Flats), No, No, No, B1821);
+        }
+
+        foreach (var r in InchNut)
+        {
+            yield return new ScrewHead(r.Size, "hexagon nut", Mm(r.Flats / 64), Mm(r.Thick / 64), Mm(r.Flats / 64), No, No, No, B1822);
+        }
+
+        foreach (var r in ScrewNut)
+        {
+            yield return new ScrewHead(r.Size, "hexagon nut", Mm(r.Flats), Mm(r.Thick), Mm(r.Flats), No, No, No, B1822);
         }
     }
 

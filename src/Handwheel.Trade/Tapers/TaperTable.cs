@@ -14,6 +14,8 @@ public static class TaperTable
     private static readonly Basis R8Thread = new("R8 as commonly made: 16 deg 51 min, 7/16-20 (published machine taper reference)", Evidence.HandbookTable);
     private static readonly Basis Read = new("'Dimensions of Standard Tapers'", Evidence.HandbookTable);
     private static readonly Basis Steep = new("ISO 7388-1 / ASME B5.50 / ISO 297: 7/24, 3.5 in per foot", Evidence.StandardFormula);
+    private static readonly Basis SteepLarge = new("DIN 2080-1: 7/24 (the gauge diameter is remembered)", Evidence.Memory);
+    private static readonly Basis ColletBore = new("R8 collets as sold: bores to 3/4 in, a few makers to 7/8 in", Evidence.CommonPractice);
     private static readonly Basis OneInTwenty = new("ISO 296: metric tapers 1 in 20, named by the large diameter", Evidence.StandardFormula);
     private static readonly Basis JarnoRule = new("Jarno's rule: number/8 large, number/10 small, number/2 long, 0.6 in per foot", Evidence.StandardFormula);
     private static readonly Basis Collet = new("R8 collet and spindle taper as commonly made (angle and thread held against a reference table; diameters remembered)", Evidence.Memory);
@@ -65,6 +67,10 @@ public static class TaperTable
         ("40", 1.75, "5/8-11", "M16"), ("45", 2.25, "3/4-10", "M20"), ("50", 2.75, "1-8", "M24"), ("55", 3.5, "1-8", "M24"), ("60", 4.25, "1 1/4-7", "M30"),
     ];
 
+    // DIN 2080-1 lists these sizes; the diameters are remembered.
+    private static readonly (string Number, double GaugeIn)[] LargeSevenTwentyFour = [("65", 5.25), ("70", 6.5), ("75", 8), ("80", 10)];
+
+
     private static readonly (string Number, double LargeIn)[] Pins =
     [
         ("7/0", 0.0625), ("6/0", 0.078), ("5/0", 0.094), ("4/0", 0.109), ("3/0", 0.125), ("2/0", 0.141), ("0", 0.156), ("1", 0.172), ("2", 0.193), ("3", 0.219),
@@ -77,7 +83,7 @@ public static class TaperTable
     ];
 
     /// <summary>Every taper.</summary>
-    public static IReadOnlyList<Taper> All { get; } = [.. Build()];
+    public static IReadOnlyList<Taper> All { get; } = [.. Build(), .. LargeSevenTwentyFour.Select(t => new Taper("7/24", t.Number, 3.5, t.GaugeIn, No, No, SteepLarge))];
 
     /// <summary>Finds a taper.</summary>
     /// <param name="family">Morse, Jacobs, Brown &amp; Sharpe, Jarno, 7/24, R8, taper pin, metric taper pin, B.</param>
@@ -124,7 +130,7 @@ public static class TaperTable
         var perFoot = 24 * Math.Tan(16.85 * Math.PI / 360);
         yield return new Taper("R8", string.Empty, perFoot, 1.25, 0.9495, (1.25 - 0.9495) / perFoot * 12, Collet)
         {
-            Details = [new("drawbar thread", No, R8Thread, "7/16-20 (some makers M12)"), new("straight shank", 0.9495, Collet), new("overall length", 4, Collet)],
+            Details = [new("drawbar thread", No, R8Thread, "7/16-20 (some makers M12)"), new("straight shank", 0.9495, Collet), new("overall length", 4, Collet), new("greatest shank in its collet", 0.75, ColletBore)],
         };
 
         foreach (var b in ChuckB)

@@ -8,7 +8,7 @@ public static class ClearanceHoles
     public static Basis MetricBasis { get; } = new("ISO 273:1979 (M1 to M64 held against published copies)", Evidence.HandbookTable);
 
     /// <summary>The basis of the inch table.</summary>
-    public static Basis InchBasis { get; } = new("ASME B18.2.8 Table 1a (Machinery's Handbook 31st ed. p. 1741; close drills remembered)", Evidence.HandbookTable);
+    public static Basis InchBasis { get; } = new("ASME B18.2.8 Table 1a (Machinery's Handbook 31st ed. p. 1741; close drills held against its metric twins, Table 3a p. 1743, and a supplier's list of #8 to 1 in)", Evidence.HandbookTable);
 
     /// <summary>The basis of the shop drills.</summary>
     public static Basis ShopBasis { get; } = new("close and free drills as on shop charts", Evidence.CommonPractice);

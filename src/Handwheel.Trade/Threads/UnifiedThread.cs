@@ -18,8 +18,18 @@ public sealed record UnifiedThread(string SizeName, double MajorIn, double Tpi, 
     /// <summary>Pitch, in.</summary>
     public double PitchIn => 1 / Tpi;
 
-    /// <summary>Length of engagement that the pitch tolerance is based on, in: the diameter for UNC, UNF and 4, 6, 8 UN, else nine pitches.</summary>
-    public double EngagementIn => Series is "UNC" or "UNF" || (Series == "UN" && (Tpi is 4 or 6 or 8)) ? MajorIn : 9 * PitchIn;
+    /// <summary>
+    /// Length of engagement that the pitch tolerance is based on, in: the diameter for UNC, UNF, 4, 6, 8 UN and for 1-14 UNS, which was a fine
+    /// thread once and kept its tolerances (that exception is from memory), else nine pitches.
+    /// </summary>
+    public double EngagementIn => Series is "UNC" or "UNF" || OnceFine || (Series == "UN" && (Tpi is 4 or 6 or 8)) ? MajorIn : 9 * PitchIn;
+
+    /// <summary>The basis of this thread's limits: the standard's formulas, but for 1-14 UNS, whose length of engagement is remembered.</summary>
+    public Basis OwnLimitsBasis => OnceFine ? OnceFineBasis : LimitsBasis;
+
+    private static Basis OnceFineBasis { get; } = new("ASME B1.1 formulas; 1-14 UNS, once NF, on one diameter of engagement (nobody confirmed that footnote)", Evidence.Memory);
+
+    private bool OnceFine => Series == "UNS" && MajorIn == 1 && Tpi == 14;
 
     /// <summary>Basic sizes, in and in^2. Stress area 0.7854 (D - 0.9743/n)^2.</summary>
     public ThreadBasics Basics => new(

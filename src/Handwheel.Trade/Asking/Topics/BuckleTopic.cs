@@ -17,7 +17,8 @@ internal static class BuckleTopic
         var end = Ends(q, r);
 
         var metal = q.TakeMetal(false);
-        var named = q.Labelled(("long", ["long", "length", "free", "sticking", "high", "tall", "out"]), ("yield", ["yield"]));
+        var named = q.Labelled(("long", ["long", "length", "free", "sticking", "high", "tall", "out"]), ("yield", ["yield", "sy", "strength"]), ("end", ["c"]));
+        (stress, end) = Said(named, stress, end);
         q.Has("punch", "rod", "round", "column", "buckle", "broach", "steel", "dia", "diameter", "square", "pin");
         var length = named.TryGetValue("long", out var l) ? q.Mm(l) : double.NaN;
         var diameter = Question.Need(q.Length(), "the diameter");
@@ -43,11 +44,21 @@ internal static class BuckleTopic
         r.Caution("A punch that buckles or snaps flies: guide it short, keep it square, wear eye protection.");
     }
 
+    // "yield 1500" without its unit is megapascals; "c 1" is the end constant.
+    private static (double? Stress, double End) Said(Dictionary<string, Token> named, double? stress, double end) =>
+        (stress ?? (named.TryGetValue("yield", out var sy) ? Question.Positive(sy.Value, sy.Raw) : null), named.TryGetValue("end", out var c) && c.Value is >= 0.25 and <= 4 ? c.Value : end);
+
     private static double Ends(Question q, ReplyBuilder r)
     {
         if (q.Has("pinned"))
         {
             return 1;
+        }
+
+        if (q.HasIn("free") && !q.HasIn("both", "guided"))
+        {
+            q.Has("fixed", "free", "ends");
+            return 0.25;
         }
 
         if (q.Has("fixed", "guided", "both"))

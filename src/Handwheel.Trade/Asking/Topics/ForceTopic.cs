@@ -17,6 +17,14 @@ internal static class ForceTopic
     {
         var teeth = q.InUnit("teeth") ?? 2;
         var rpm = q.InUnit("rpm");
+        var tableFeed = q.InUnit("mm/min", "in/min");
+        var speed = q.InUnit("m/min", "ft/min");
+        if (q.HasIn("vf") || tableFeed is not null)
+        {
+            ByRemoval.Work(q, r, tableFeed);
+            return;
+        }
+
         var metal = q.TakeMetal() ?? throw new UnansweredException("the metal is missing");
         if (q.Has("tap", "tapping"))
         {
@@ -24,36 +32,53 @@ internal static class ForceTopic
             return;
         }
 
+        Cut(q, r, metal, (int)Math.Clamp(teeth, 1, 40), rpm, speed);
+        r.Note("A sharp cutter was taken; force, torque and power are estimates.");
+    }
+
+    private static void Cut(Question q, ReplyBuilder r, Metal metal, int teeth, double? rpm, double? speed)
+    {
         var drilling = q.Has("drill", "drilling", "thrust");
         var turning = Turning(q);
         var carbide = q.Has("carbide");
         q.Has("end", "mill", "endmill", "milling", "hss", "cutter", "cut", "cutting", "slot", "slotting", "dia", "diameter", "torque", "power", "force", "bar", "off", "horsepower", "hp");
         var named = q.Labelled(("deep", ["deep", "depth", "ap"]), ("wide", ["wide", "width", "ae", "stepover", "step-over"]), ("feed", ["feed", "tooth", "rev", "fz"]));
-        var depth = named.TryGetValue("deep", out var d) ? q.Mm(d) : double.NaN;
-        var width = named.TryGetValue("wide", out var w) ? q.Mm(w) : double.NaN;
-        var feed = named.TryGetValue("feed", out var f) ? q.Mm(f) : double.NaN;
+        var (depth, width, feed) = (Size(q, named, "deep"), Size(q, named, "wide"), Size(q, named, "feed"));
+        if (turning)
+        {
+            Turn(r, metal, q.Length() ?? double.NaN, depth, feed, speed ?? TurningSpeed(metal, carbide));
+            return;
+        }
+
         var diameter = Question.Need(q.Length(), "the diameter");
+        feed = drilling && double.IsNaN(feed) ? BareFeed(q) : feed;
         var cutter = carbide ? CutterMaterial.Carbide : CutterMaterial.HighSpeedSteel;
         if (drilling)
         {
             Drill(r, metal, diameter, feed, rpm ?? Speeds.Rpm(SpeedTable.Of(metal, Operation.Drill, cutter).Range.LowMPerMin, diameter));
-        }
-        else if (turning)
-        {
-            Turn(r, metal, diameter, depth, feed, SpeedTable.Of(metal, Operation.TurnRough, cutter).Range.LowMPerMin);
         }
         else
         {
             width = double.IsNaN(width) ? Slot(r, diameter) : width;
             depth = double.IsNaN(depth) ? Depth(r, diameter) : depth;
             feed = double.IsNaN(feed) ? Speeds.StartingFeedPerTooth(diameter) : feed;
-            Mill(r, metal, Kienzle.Milling(metal.Kc11, metal.Mc, diameter, depth, width, feed, (int)Math.Clamp(teeth, 1, 40),
+            Mill(r, metal, Kienzle.Milling(metal.Kc11, metal.Mc, diameter, depth, width, feed, teeth,
                 rpm ?? Speeds.Rpm(SpeedTable.Of(metal, Operation.Mill, cutter).Range.LowMPerMin, diameter)));
             r.Note($"Feed {N(feed)} mm a tooth, {N(teeth)} teeth, {N(depth, 3)} deep, {N(width, 3)} wide.");
         }
-
-        r.Note("A sharp cutter was taken; force, torque and power are estimates.");
     }
+
+    private static double Size(Question q, Dictionary<string, Token> named, string name) => named.TryGetValue(name, out var t) ? q.Mm(t) : double.NaN;
+
+    // "thrust 10 drill in C45 0.2".
+    private static double BareFeed(Question q)
+    {
+        var token = q.Tokens.FirstOrDefault(t => t is { IsNumber: true, Used: false, IsFraction: false, Value: > 0 and < 2 } && (t.Unit.Length == 0 || Units.IsLength(t.Unit)));
+        return token is null ? double.NaN : q.Mm(token);
+    }
+
+    private static double TurningSpeed(Metal metal, bool carbide) =>
+        SpeedTable.Of(metal, Operation.TurnRough, carbide ? CutterMaterial.Carbide : CutterMaterial.HighSpeedSteel).Range.LowMPerMin;
 
     // A cut off a bar is turned, unless a mill is named.
     private static bool Turning(Question q) => q.Has("turn", "turning", "lathe", "bore", "boring") || (q.HasIn("bar", "shaft") && !q.HasIn("mill", "endmill", "milling", "tooth", "teeth"));
@@ -96,8 +121,12 @@ internal static class ForceTopic
         feed = double.IsNaN(feed) ? 0.1 : feed;
         var t = Kienzle.Turning(metal.Kc11, metal.Mc, depth, feed, 90, speed);
         r.Add("cutting force", t.ForceN, "N", Kienzle.Basis, Off, [$"b h^(1-mc) kc1.1 = {N(t.WidthMm)} x {N(t.ChipMm)}^{N(1 - metal.Mc)} x {N(metal.Kc11)}"])
-            .Add("torque on the work", t.ForceN * diameter / 2000, "N m", Kienzle.Basis, Off, ["F D / 2"])
             .Add("power at the tool", t.PowerKw, "kW", Kienzle.Basis, Off, [$"F v / 60000, v = {N(speed, 1)} m/min"]);
+        if (!double.IsNaN(diameter))
+        {
+            r.Add("torque on the work", t.ForceN * diameter / 2000, "N m", Kienzle.Basis, Off, ["F D / 2"]);
+        }
+
         r.Note($"Depth {N(depth)} mm, feed {N(feed)} mm a turn, knife tool (90 deg).");
     }
 

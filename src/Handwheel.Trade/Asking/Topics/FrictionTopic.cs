@@ -12,6 +12,11 @@ internal static class FrictionTopic
     /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
     internal static void Work(Question q, ReplyBuilder r)
     {
+        if (q.HasIn("angle") && q.Plain() is { } mu and > 0 and < 10)
+        {
+            r.Add("friction angle", TaperHolding.FrictionAngleDeg(mu), "deg", TaperHolding.Basis, $"atan({N(mu)}); a cone, wedge or cotter holds itself while its half angle is under that");
+        }
+
         foreach (var token in q.Tokens)
         {
             token.Used = true;

@@ -24,7 +24,7 @@ internal static class GeometryTopics
         }
 
         var n = (int)sides;
-        var fromCorners = !SizeFirst(q) && q.Has("corners", "corner", "bar", "round", "rod", "from", "inside", "stock", "points");
+        var fromCorners = !SizeFirst(q) && !q.HasIn("inscribed") && q.Has("circle", "corners", "corner", "bar", "round", "rod", "from", "inside", "stock", "points");
         q.Has("across", "flats", "af", "flat", "polygon", "size", "distance", "corners", "round", "from", "bar");
         var size = Question.Need(q.Length(), "the size across flats (or corners)");
         var flats = fromCorners ? Circles.FlatsFromCorners(n, size) : size;
@@ -85,7 +85,7 @@ internal static class GeometryTopics
     /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
     internal static void Sine(Question q, ReplyBuilder r)
     {
-        var angle = q.Angle();
+        var angle = q.Angle() + BareMinutes(q);
         q.Has("bar", "blocks", "block", "stack", "slips", "for", "height");
         var length = Question.Need(q.Length(), "the sine bar's length");
         if (angle is { } a)
@@ -102,6 +102,19 @@ internal static class GeometryTopics
         var blocks = Question.Need(q.Length(), "the angle (or the height of the blocks)");
         (length, blocks) = (Math.Max(length, blocks), Math.Min(length, blocks));
         r.Add("angle", Shapes.SineBarAngleDeg(length, blocks), "deg", Plane, "asin(blocks / L)");
+    }
+
+    // "22 deg 30 on a 5 inch bar": a bare number right after the degrees, with the bar's length said in a unit.
+    private static double BareMinutes(Question q)
+    {
+        var at = q.Tokens.ToList().FindIndex(t => t is { IsNumber: true, Unit: "deg" });
+        if (at < 0 || at + 1 >= q.Tokens.Count || q.Tokens[at + 1] is not { IsNumber: true, Used: false, Unit: "", Decimals: 0, IsFraction: false, Value: < 60 } minutes || !q.Tokens.Any(t => t.IsNumber && Units.IsLength(t.Unit)))
+        {
+            return 0;
+        }
+
+        minutes.Used = true;
+        return minutes.Value / 60;
     }
 
     /// <summary>Dovetails.</summary>
@@ -243,6 +256,11 @@ internal static class GeometryTopics
     /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
     internal static void Convert(Question q, ReplyBuilder r)
     {
+        if (Conversions.Add(q, r))
+        {
+            return;
+        }
+
         q.Has("decimal", "fraction", "metric", "inch", "inches", "mm", "thou");
         var mm = Question.Need(q.Length(), "the length");
         var basis = new Basis("1 in = 25.4 mm exactly", Evidence.StandardFormula);

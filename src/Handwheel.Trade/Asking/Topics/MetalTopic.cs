@@ -26,6 +26,7 @@ internal static class MetalTopic
         }
 
         BarWeight.Add(q, r, metal);
+        Growth.Add(q, r, metal);
         var b = MetalTable.PropertiesBasis;
         r.Say("metal", metal.Name, b).Say("also called", string.Join(", ", metal.AlsoCalled.Take(12)), b)
             .Add("tensile strength", metal.TensileMPa, "MPa", b, "15 %, more with condition", []);
@@ -49,12 +50,32 @@ internal static class MetalTopic
             }
         }
 
+        if (q.TakeMetal(false) is { } other && other.Name != metal.Name)
+        {
+            Beside(r, other);
+        }
+
         foreach (var caution in metal.Cautions)
         {
             r.Caution(caution);
         }
 
         r.Note("Typical of the usual condition; a certificate or a test comes first.");
+    }
+
+    // "brass vs steel": the second metal's main figures.
+    private static void Beside(ReplyBuilder r, Metal m)
+    {
+        var b = MetalTable.PropertiesBasis;
+        r.Add($"{m.Name}: tensile strength", m.TensileMPa, "MPa", b, "15 %, more with condition", [])
+            .Add($"{m.Name}: modulus of elasticity", m.ModulusGPa, "GPa", MetalTable.DensityBasisOf(m), "5 %", [])
+            .Add($"{m.Name}: density", m.Density, "kg/m^3", MetalTable.DensityBasisOf(m), "2 %", [])
+            .Add($"{m.Name}: expansion", m.Expansion, "um/m K", b, "5 %", [])
+            .Add($"{m.Name}: specific cutting force kc1.1", m.Kc11, "MPa", MetalTable.ForceBasisOf(m), MetalTable.ForceSpread(m), []);
+        if (!double.IsNaN(m.YieldMPa))
+        {
+            r.Add($"{m.Name}: yield strength", m.YieldMPa, "MPa", b, "25 %, more with condition", []);
+        }
     }
 
     // "which metals are poisonous": every metal whose cautions say so.

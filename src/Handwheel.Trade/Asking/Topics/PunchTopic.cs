@@ -13,6 +13,11 @@ internal static class PunchTopic
     /// <exception cref="UnansweredException">Something needed is missing, or cannot be.</exception>
     internal static void Work(Question q, ReplyBuilder r)
     {
+        if (q.HasIn("gauge", "ga", "gage", "swg"))
+        {
+            throw new UnansweredException("sheet gauges differ from metal to metal and country to country; measure the sheet, and say its thickness");
+        }
+
         var force = q.Force();
         var stress = q.InUnit("MPa", "psi", "ksi");
         var metal = q.TakeMetal();

@@ -15,7 +15,7 @@ internal static class ScrewTopic
     internal static void Work(Question q, ReplyBuilder r)
     {
         var kinds = Kinds(q);
-        q.Has("machine", "head", "heads", "screw", "screws", "bolt", "size", "sizes", "dimensions", "deep", "depth", "key", "keys", "fits", "hex", "hexagon", "socket");
+        q.Has("machine", "head", "heads", "screw", "screws", "bolt", "size", "sizes", "dimensions", "deep", "depth", "key", "keys", "fits", "hex", "hexagon", "socket", "across", "thick", "thickness", "high", "height", "tall");
         var size = Size(q);
         q.Inch = !size.StartsWith('M');
         var heads = ScrewTable.Of(size);
@@ -57,7 +57,7 @@ internal static class ScrewTopic
         }
 
         var cap = q.Has("socket", "cap", "shcs", "counterbore", "cbore", "c'bore", "capscrew", "allen");
-        return flat ? cap ? ["flat socket"] : ["flat"] : cap ? ["socket head cap"] : q.Has("hex", "hexagon", "spanner", "wrench", "nut", "nuts", "flats") ? ["hexagon"] : [];
+        return flat ? cap ? ["flat socket"] : ["flat"] : cap ? ["socket head cap"] : q.Has("nut", "nuts") ? ["hexagon nut"] : q.Has("hex", "hexagon", "spanner", "wrench", "flats") ? ["hexagon"] : [];
     }
 
     private static string Size(Question q)
@@ -90,11 +90,11 @@ internal static class ScrewTopic
         }
         else if (!double.IsNaN(head.HeadDiameter))
         {
-            r.Add(k == "hexagon" ? $"{k} {head.Size}: across flats" : $"{k} {head.Size}: head diameter", head.HeadDiameter, "mm", head.Basis)
-                .Add($"{k}: head height", head.HeadHeight, "mm", head.Basis);
+            r.Add(k.StartsWith("hexagon", StringComparison.Ordinal) ? $"{k} {head.Size}: across flats" : $"{k} {head.Size}: head diameter", head.HeadDiameter, "mm", head.Basis)
+                .Add(k == "hexagon nut" ? $"{k}: thickness" : $"{k}: head height", head.HeadHeight, "mm", head.Basis);
         }
 
-        if (!double.IsNaN(head.Wrench) && k != "hexagon")
+        if (!double.IsNaN(head.Wrench) && !k.StartsWith("hexagon", StringComparison.Ordinal))
         {
             r.Add(k == "set screw" ? $"{k} {head.Size}: key across flats" : $"{k}: key across flats", head.Wrench, "mm", head.Basis);
         }

@@ -21,6 +21,7 @@ internal static class TaperTopic
         var friction = q.Labelled(("friction", ["friction", "mu", "coefficient"])).GetValueOrDefault("friction")?.Value;
         q.Has("does", "hold", "holds", "itself", "alone", "release", "self-holding", "drawbar", "slip", "angle", "taper", "torque", "knock", "socket", "spindle", "shank", "arbor", "chuck", "included", "half");
         var taper = TaperFinder.Take(q);
+        friction ??= BareFriction(q, taper);
         double half, mean, length;
         if (taper is not null)
         {
@@ -32,7 +33,7 @@ internal static class TaperTopic
             }
 
             half = taper.HalfAngleDeg;
-            mean = double.IsNaN(taper.SmallIn) ? taper.LargeIn * 25.4 * 0.8 : (taper.LargeIn + taper.SmallIn) / 2 * 25.4;
+            mean = Mean(taper);
             length = double.IsNaN(taper.LengthIn) ? double.NaN : taper.LengthIn * 25.4;
             if (taper.Family.EndsWith("pin", StringComparison.Ordinal))
             {
@@ -51,6 +52,22 @@ internal static class TaperTopic
 
         Holding(r, half, mean, length, friction, pull);
         DriveKey(q, r, taper, half, mean, friction ?? 0.12, pull, torque);
+    }
+
+    // NaN where the taper has no sizes.
+    private static double Mean(Taper taper) => double.IsNaN(taper.SmallIn) ? taper.LargeIn * 25.4 * 0.8 : (taper.LargeIn + taper.SmallIn) / 2 * 25.4;
+
+    // "is Morse 3 self holding at 0.2".
+    private static double? BareFriction(Question q, Taper? taper)
+    {
+        var token = taper is not null && q.HasIn("hold", "holds", "holding", "self-holding", "release", "let", "self") ? q.Tokens.FirstOrDefault(t => t is { IsNumber: true, Used: false, Unit: "", IsFraction: false, Value: > 0.01 and < 1 }) : null;
+        if (token is null)
+        {
+            return null;
+        }
+
+        token.Used = true;
+        return token.Value;
     }
 
     // What the tang or the drive keys must carry beyond what friction is trusted with.

@@ -22,7 +22,8 @@ internal static class WebTopic
             ("thick", ["thick", "thickness", "thin"]), ("long", ["long", "length", "span", "free"]), ("high", ["high", "height", "tall"]), ("wide", ["wide", "width", "broad", "deep"]),
             ("force", ["force", "load", "push"]));
         q.Has("web", "bend", "strip", "under", "will", "stand", "pass", "next", "force", "load", "cutting");
-        double? Take(string name) => named.TryGetValue(name, out var t) ? q.Mm(t) : null;
+        var section = Section(q, named);
+        double? Take(string name) => Sized(q, named, section, name);
         var thick = Take("thick") ?? Question.Need(q.Length(), "the thickness");
         var (length, width) = Sizes(standing, Take("long"), Take("high"), Take("wide"), q);
         if (metal is null)
@@ -37,7 +38,7 @@ internal static class WebTopic
         }
 
         var modulus = metal.ModulusGPa * 1000;
-        var kind = supported ? "resting on both ends" : clamped || (!standing && q.Tokens.Any(t => t.Low == "web")) ? "fixed at both ends" : "held along one edge";
+        var kind = Held(q, supported, clamped, standing);
         (double Stress, double Deflection) Of(double f) => kind switch
         {
             "resting on both ends" => Beams.Supported(width, thick, length, f, modulus),
@@ -59,6 +60,24 @@ internal static class WebTopic
         {
             r.Note("No force was said; say 'force 20 N' for stress and deflection under the next pass (ask force ... gives it).");
         }
+    }
+
+    private static string Held(Question q, bool supported, bool clamped, bool standing) =>
+        supported ? "resting on both ends" : clamped || (!standing && q.HasIn("web")) ? "fixed at both ends" : "held along one edge";
+
+    private static double? Sized(Question q, Dictionary<string, Token> named, (double Wide, double Thick)? section, string name) =>
+        named.TryGetValue(name, out var t) ? q.Mm(t) : name == "wide" ? section?.Wide : name == "thick" ? section?.Thick : null;
+
+    // "beam 15x3 span 80": the greater is its width, lying flat.
+    private static (double Wide, double Thick)? Section(Question q, Dictionary<string, Token> named)
+    {
+        if (named.ContainsKey("thick") || named.ContainsKey("wide") || !named.ContainsKey("long") || q.Tokens.Count(t => t.IsNumber && !t.Used && (t.Unit.Length == 0 || Units.IsLength(t.Unit))) < 2)
+        {
+            return null;
+        }
+
+        var (first, second) = (q.Length()!.Value, q.Length()!.Value);
+        return (Math.Max(first, second), Math.Min(first, second));
     }
 
     private static (double Length, double Width) Sizes(bool standing, double? length, double? high, double? wide, Question q)

@@ -28,7 +28,7 @@ internal static class WiresTopic
         }
 
         var best = ThreadWires.Best(pitch, angle);
-        var given = q.Length();
+        var (given, reading) = Given(q);
         r.Add("best wire", best, "mm", ThreadWires.Basis, $"P / (2 cos {N(angle / 2, 2)} deg) = {r.L(pitch)} / {N(2 * Math.Cos(angle * Math.PI / 360), 5)} = {r.L(best)}");
         if (angle == 60)
         {
@@ -44,6 +44,12 @@ internal static class WiresTopic
         var wire = given ?? best;
         Rests(r, wire, pitch, angle);
 
+        if (reading is { } read)
+        {
+            var measured = ThreadWires.PitchDiameter(read, pitch, wire, angle);
+            r.Add("pitch diameter measured", measured, "mm", ThreadWires.Basis, $"M - W (1 + 1/sin a) + (P/2) cot a = {r.L(read)} - {r.L(wire)} x {N(1 + (1 / Math.Sin(angle * Math.PI / 360)), 5)} + {r.L(pitch)} x {N(0.5 / Math.Tan(angle * Math.PI / 360), 6)} = {r.L(measured)}");
+        }
+
         r.Add("pitch diameter (basic)", pitchDiameter, "mm", ThreadWires.Basis, thread is null ? how : $"D - 0.649519 P = {r.L(pitchDiameter)}");
         Over(r, "over wires", pitchDiameter, pitch, wire, angle);
         if (angle == 60 && !double.IsNaN(major))
@@ -53,6 +59,14 @@ internal static class WiresTopic
 
         Classes(r, thread, className, wire);
         r.Note("Wires are taken equal; measure yours and say their size. The micrometer's force matters: 2.5 lbf (11 N) for 20 tpi and coarser, 1 lbf (4.5 N) for finer.");
+    }
+
+    // One size is the wire; of two, the greater is what the micrometer read.
+    private static (double? Wire, double? Reading) Given(Question q)
+    {
+        var first = q.Length();
+        var second = first is null ? null : q.Length();
+        return second is { } other ? (Math.Min(first!.Value, other), Math.Max(first.Value, other)) : (first, null);
     }
 
     private static double AngleOf(Question q) =>
