@@ -1,5 +1,6 @@
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
+using Handwheel.Jobs.Steps;
 using Handwheel.Plan;
 using Handwheel.Plan.Lines;
 using Handwheel.Quantities;
@@ -25,8 +26,8 @@ internal static class CutterBlocks
                 names.Add((named, -1));
             }
 
-            // A step that names none may still cut with what stands in the spindle: a last pass after a measurement.
-            if (names.Count == 0 && stands is not null && step.Lines.Any(l => l is MoveLine { Cutting: true } or PassBracket))
+            // A step that names none may still cut with what stands in the spindle: a last pass after a measurement, a move as typed.
+            if (names.Count == 0 && stands is not null && GoesOn(step))
             {
                 names.Add((stands, -1));
             }
@@ -105,6 +106,8 @@ internal static class CutterBlocks
         return kind + more;
     }
 
+    private static bool GoesOn(PlanStep step) => step.Step is MoveStep || step.Lines.Any(l => l is MoveLine { Cutting: true } or PassBracket);
+
     private static string Teeth(Cutter cutter, string word) => cutter.Teeth > 1 ? FormattableString.Invariant($", {cutter.Teeth} {word}") : string.Empty;
 
     private static Piece Row(SheetParts parts, (string Name, Cutter? Cutter, IReadOnlyList<double> Rpm, IReadOnlyList<string> Steps) used)
@@ -113,7 +116,7 @@ internal static class CutterBlocks
         var says = used.Cutter is { } cutter ? Says(cutter, n) : "not in the shop";
         var size = used.Cutter is { } c ? n.Length(c.Kind == CutterKind.Saw ? c.Thick : c.TrueAcross) : string.Empty;
         var rpm = used.Rpm.Count == 0 ? string.Empty : string.Join(", ", used.Rpm.Select(r => r > 0 ? Bits.Fixed(r, 0) : "by hand"));
-        var steps = string.Join(", ", used.Steps);
+        var steps = StepGroups.Runs(used.Steps);
         var lines = Math.Max(TextMeasure.Lines(says, Face.Plain, 8.2, 28.5), Math.Max(TextMeasure.Lines(steps, Face.Plain, 7.6, 17.5), TextMeasure.Lines(rpm, Face.Plain, 8.2, 11.5)));
         return new(
             $"<div class=\"cu\">{Bits.Box}<b class=\"id\">{Markup.Escape(used.Name)}</b><span>{Markup.Escape(says)}</span><span class=\"n r\">{Markup.Figures(size)}</span><span class=\"ln\"></span><span class=\"r\">{rpm}</span><span class=\"r\">{(used.Cutter is { Out: > 0 } o ? n.Short(o.Out) : string.Empty)}</span><span class=\"stp\">{Markup.Escape(steps)}</span></div>",

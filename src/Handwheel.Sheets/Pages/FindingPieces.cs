@@ -10,10 +10,16 @@ internal static class FindingPieces
     /// <param name="finding">The finding.</param>
     /// <param name="width">Width of the column.</param>
     /// <param name="placed">Whether its step and line are told.</param>
+    /// <param name="steps">The steps it is true of, where there are more than one; empty else.</param>
     /// <returns>A piece.</returns>
-    public static Piece Of(Finding finding, double width, bool placed)
+    public static Piece Of(Finding finding, double width, bool placed, string steps = "")
     {
         var place = new List<string>();
+        if (steps.Length > 0)
+        {
+            place.Add(steps);
+        }
+
         if (placed && finding.Step is { } step)
         {
             place.Add(finding.Move is { } move ? FormattableString.Invariant($"{step}, move {move}") : step);

@@ -33,7 +33,7 @@ internal static class MeasurePiece
         }
 
         // About what is expected, as many pairs as find room: five, or three of the longer readings.
-        var cell = line.Strip.Max(p => TextMeasure.Width(numbers.Reading(axis, p.CrankTo), Face.FigureBold, 7.4)) + 1.7;
+        var cell = line.Strip.Max(p => TextMeasure.Width(numbers.Reading(axis, p.CrankTo), Face.FigureBold, 7.6)) + 1.7;
         var most = cell * 5 < 42 ? 5 : 3;
         var nearest = Enumerable.Range(0, line.Strip.Count).MinBy(i => Math.Abs(line.Strip[i].Measures - line.Expected));
         var first = Math.Clamp(nearest - (most / 2), 0, Math.Max(0, line.Strip.Count - most));

@@ -53,14 +53,25 @@ internal sealed class MoveRows
     {
         const double Room = 14.8;
         var remark = Remark(move);
-        var beside = remark.Length == 0 || (!move.ReadBack && TextMeasure.Lines(remark, Face.Plain, 7.2, Room) <= 2);
-        var cell = (beside ? $"<em>{Text(remark)}</em>" : string.Empty) + (move.ReadBack ? "<b class=\"rb\">reads</b>" : string.Empty);
+        var beside = remark.Length == 0 || (!move.ReadBack && TextMeasure.Lines(remark, Face.Plain, 7.6, Room) <= 2);
+        var cell = beside ? $"<em>{Text(remark)}</em>" : string.Empty;
         var html = $"<div class=\"mv{(move.Cutting ? " cut" : string.Empty)}\"><span class=\"c0\">{(inBracket ? string.Empty : Bits.Box)}</span>{Readings(move)}{Crank(move)}<span class=\"c10\">{cell}</span></div>";
-        yield return new(html, Math.Max(RowTall, 3.1 + (TextMeasure.Lines(Turns(move), Face.Plain, 7.4, TurnsWide) * 2.85))) { KeepsNext = !beside };
-        if (!beside)
+        yield return new(html, Math.Max(RowTall, 3.1 + (TextMeasure.Lines(Turns(move), Face.Plain, 7.6, TurnsWide) * 2.9))) { KeepsNext = !beside || move.ReadBack };
+        if (move.ReadBack)
+        {
+            yield return ReadBack(move, beside ? string.Empty : remark);
+        }
+        else if (!beside)
         {
             yield return Under(remark);
         }
+    }
+
+    // What the readout shows is written once the place is reached and before the next row is cranked: so the box stands between the two.
+    private static Piece ReadBack(MoveLine move, string remark)
+    {
+        var says = remark.Length > 0 ? $"<span>{Text(remark)}</span>" : string.Empty;
+        return new($"<div class=\"rr\">{says}<span class=\"rq\">stop: {move.Axis} reads</span><b class=\"rb\"></b><span>then on</span></div>", Math.Max(6, (TextMeasure.Lines(remark, Face.Plain, 7.6, 36) * 3.4) + 0.8));
     }
 
     private static string Remark(MoveLine move)
@@ -165,7 +176,7 @@ internal sealed class MoveRows
         var inner = bracket.Lines.SelectMany(l => l is MoveLine move ? Move(move, inBracket: true) : Of(l)).ToArray();
         var head = new Piece(
             $"<div class=\"bs\">{Text(says)}</div><div class=\"ladder{(_cutting.Contains(bracket.Number) ? " cut" : string.Empty)}\"><span class=\"c1\">{Bits.Count(bracket.Number)}</span><span class=\"c2\">Z</span><span class=\"dps\">{ladder}</span></div>{Down(bracket, out var tallDown)}",
-            (TextMeasure.Lines(says, Face.Plain, 7.4, Wide - 20) * 3.3) + Math.Max(5.4, rows * 4.7) + 0.6 + tallDown);
+            (TextMeasure.Lines(says, Face.Plain, 7.6, Wide - 20) * 3.3) + Math.Max(5.4, rows * 4.7) + 0.6 + tallDown);
         var tall = head.Height + inner.Sum(p => p.Height);
         if (tall < 150)
         {

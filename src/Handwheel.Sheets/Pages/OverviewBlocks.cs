@@ -43,13 +43,15 @@ internal static class OverviewBlocks
         var heading = new Piece(
             $"<div class=\"oh\"><span>{name}{Markup.Escape(text)}</span><span>{time}</span></div>",
             (TextMeasure.Lines(text, Face.Plain, 8.2, Block.OverviewRight - 22) * 3.7) + 1.2);
-        return Bits.Headed(heading, stage.Steps.Select(s => Row(parts, s, pages)));
+        return Bits.Headed(heading, StepGroups.Of(stage.Steps).Select(g => Row(parts, g, pages)));
     }
 
-    private static Piece Row(SheetParts parts, PlanStep step, IReadOnlyDictionary<string, int> pages)
+    private static Piece Row(SheetParts parts, IReadOnlyList<PlanStep> group, IReadOnlyDictionary<string, int> pages)
     {
+        var step = StepGroups.Merged(group);
+        var text = group.Count > 1 ? $"moves as typed, to {group[^1].Step.Id}" : Short(step.Step.Text);
         var page = pages.TryGetValue(step.Step.Id, out var n) ? Bits.Count(n) : string.Empty;
-        var marks = parts.Findings.Where(f => string.Equals(f.Step, step.Step.Id, StringComparison.Ordinal)).Select(f => f.Grade).ToList();
+        var marks = parts.Findings.Where(f => group.Any(g => string.Equals(f.Step, g.Step.Id, StringComparison.Ordinal))).Select(f => f.Grade).ToList();
         if (step.Cautions.Count > 0)
         {
             marks.Add(Grade.Caution);
@@ -57,8 +59,8 @@ internal static class OverviewBlocks
 
         var mark = marks.Count > 0 ? " " + Bits.Mark(marks.Max(), 3.2) : string.Empty;
         return new(
-            $"<div class=\"or\">{Bits.Box}<b class=\"id\">{Markup.Escape(step.Step.Id)}</b><span>{Markup.Escape(Short(step.Step.Text))}{mark}</span><span class=\"pg\">{page}</span></div>",
-            Math.Max(4.3, (TextMeasure.Lines(Short(step.Step.Text) + (marks.Count > 0 ? " MM" : string.Empty), Face.Plain, 8.4, Block.OverviewRight - 21) * 3.75) + 0.7));
+            $"<div class=\"or\">{Bits.Box}<b class=\"id\">{Markup.Escape(step.Step.Id)}</b><span>{Markup.Escape(text)}{mark}</span><span class=\"pg\">{page}</span></div>",
+            Math.Max(4.3, (TextMeasure.Lines(text + (marks.Count > 0 ? " MM" : string.Empty), Face.Plain, 8.4, Block.OverviewRight - 21) * 3.75) + 0.7));
     }
 
     // A step's first words name it here: what it is cut with and how stands at the step.

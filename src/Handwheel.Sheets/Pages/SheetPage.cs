@@ -46,7 +46,7 @@ internal static class SheetPage
     private static string Foot(int page, IReadOnlyList<Block> blocks) => page == 0
         ? "Strength, speed and time figures are estimates: the machine\u2019s manual, the cutter maker\u2019s data, local rules and a licensed engineer (for anything that lifts, holds pressure or carries people) come first."
         : blocks.Any(b => b.Columns == Columns.Step)
-            ? "Bar at the left: it cuts. Framed: set, not cranked to. Solid ring: the cutter\u2019s first place; dashed: its last. Hatched: what the step takes. Counter: counterclockwise. S a turn: seconds for one turn of the crank. Reads: read the readout back here before you cut. Spindle turns clockwise from above."
+            ? "Bar at the left: it cuts. Framed: set, not cranked to. Solid ring: the cutter\u2019s first place; dashed: its last. Hatched: what the step takes. Counter: counterclockwise. S a turn: seconds for one turn of the crank. Reads: once there, write what the readout shows before you crank on. Spindle turns clockwise from above."
             : "What is written here is typed back into the job: a true cutter size moves the readings that rest on it.";
 
     private static string Stop(SheetParts parts) => parts.Halted

@@ -21,8 +21,10 @@ internal static class SizeBlocks
             Bits.Heading("sizes", $"{unit}; measure at 20 deg C, clean and dry, edges broken"),
             new("<div class=\"sz hdr\"><span>size</span><span class=\"r\">wanted</span><span class=\"r\">least</span><span class=\"r\">most</span><span class=\"r\">planned</span><span></span><span>actual</span><span>in</span></div>", 4.4),
         ];
+        // A size that the proof has no value for is measured only where the drawing states it: check leaves the others out too.
+        var known = parts.Proof?.Sizes.Where(r => r.ByHand || r.Planned is not null).Select(r => r.Name).ToHashSet(StringComparer.Ordinal);
         sizes.AddRange(drawing.Sizes.Where(s => s.Stated).Select(s => Row(parts, s)));
-        var others = drawing.Sizes.Where(s => !s.Stated).ToArray();
+        var others = drawing.Sizes.Where(s => !s.Stated && known?.Contains(s.Name) != false).ToArray();
         if (others.Length > 0)
         {
             sizes.Add(new("<div class=\"hd2\">the rest, by the general limits</div>", 5));
@@ -49,7 +51,7 @@ internal static class SizeBlocks
             { ByHand: true } => "by hand",
             { Least: { } least, Greatest: { } most } when Math.Abs(most - least) > 0.0005 => $"{Print(least)} to {Print(most)}",
             { Planned: { } middle } => Print(middle),
-            _ => "not measured",
+            _ => "measure it",
         };
         var verdict = result switch
         {

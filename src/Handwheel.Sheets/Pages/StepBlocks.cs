@@ -25,20 +25,24 @@ internal static class StepBlocks
         var byHand = stage.Setup is null;
         var numbers = byHand ? parts.Numbers : scene?.Numbers ?? parts.Numbers;
         var rows = new MoveRows(numbers, stage.Setup, parts.Plan.Shop, Cutting(parts));
-        foreach (var step in stage.Steps)
+        var told = new Dictionary<(string Code, string Message), string>();
+        foreach (var group in StepGroups.Of(stage.Steps))
         {
+            var step = StepGroups.Merged(group);
             var id = step.Step.Id;
             var right = new StepRows(step, rows);
             var left = new List<Piece>();
-            if (scene is not null && moves.TryGetValue(id, out var segments))
+            Segment[] segments = [.. group.SelectMany(s => moves.GetValueOrDefault(s.Step.Id) ?? [])];
+            if (scene is not null && group.Any(s => moves.ContainsKey(s.Step.Id)))
             {
-                left.AddRange(StepPicture.Draw(scene, id, segments, Block.StepLeft, byHand ? HandPictureTall : PictureTall)
+                left.AddRange(StepPicture.Draw(scene, (id, group[^1].Step.Id), segments, Block.StepLeft, byHand ? HandPictureTall : PictureTall)
                     .Select((s, i) => new Piece(s.Picture.ToString(), s.Picture.Height + 1) { Row = i == 0 ? 0 : right.RowOf(s.Move) }));
             }
 
-            left.AddRange(Findings(parts, step, id));
+            left.AddRange(step.Cautions.Select(c => FindingPieces.Box(Grade.Caution, c, Block.StepLeft)));
+            left.AddRange(Findings(parts, group, told));
             Place(step, numbers, left, right);
-            if (stage.DryCheck.Count > 0 && ReferenceEquals(step, LastZero(stage)))
+            if (stage.DryCheck.Count > 0 && ReferenceEquals(group[^1], LastZero(stage)))
             {
                 right.Under(HoldingBlocks.Dry(stage, numbers, Block.StepRight));
             }
@@ -82,9 +86,24 @@ internal static class StepBlocks
     private static SortedSet<int> Cutting(SheetParts parts) =>
         [.. parts.Plan.Course.Stages.SelectMany(s => s.Steps).SelectMany(s => s.Events).OfType<Move>().Where(m => m.Cutting).Select(m => m.Number)];
 
-    private static IEnumerable<Piece> Findings(SheetParts parts, PlanStep step, string id) =>
-        step.Cautions.Select(c => FindingPieces.Box(Grade.Caution, c, Block.StepLeft))
-            .Concat(parts.Findings.Where(f => string.Equals(f.Step, id, StringComparison.Ordinal)).Select(f => FindingPieces.Of(f, Block.StepLeft, placed: false)));
+    // A finding said before in this holding, word for word, is told by where it was said; a halt is always said whole.
+    private static IEnumerable<Piece> Findings(SheetParts parts, IReadOnlyList<PlanStep> group, Dictionary<(string Code, string Message), string> told)
+    {
+        var ids = group.Select(s => s.Step.Id).ToArray();
+        var again = new SortedSet<string>(StringComparer.Ordinal);
+        foreach (var finding in parts.Findings.Where(f => f.Step is { } step && ids.Contains(step, StringComparer.Ordinal)))
+        {
+            if (finding.Grade == Grade.Halt || told.TryAdd((finding.Code, finding.Message), group[0].Step.Id))
+            {
+                var all = parts.Findings.Where(f => f.Grade == finding.Grade && f.Code == finding.Code && f.Message == finding.Message).Select(f => f.Step ?? string.Empty).Distinct(StringComparer.Ordinal).ToArray();
+                yield return FindingPieces.Of(finding, Block.StepLeft, placed: false, finding.Grade == Grade.Halt || all.Length == 1 ? string.Empty : StepGroups.Runs(all));
+            }
+            else if (told[(finding.Code, finding.Message)] is var at && at != group[0].Step.Id && again.Add(finding.Code + at))
+            {
+                yield return FindingPieces.Box(finding.Grade, $"{finding.Code}: as said at {at}.", Block.StepLeft);
+            }
+        }
+    }
 
     private static Piece Head(PlanStep step, bool goesOn, bool more)
     {

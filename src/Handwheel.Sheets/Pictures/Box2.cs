@@ -53,4 +53,33 @@ internal readonly record struct Box2(double Left, double Low, double Right, doub
     /// <param name="y">Y.</param>
     /// <returns>True inside.</returns>
     public bool Holds(double x, double y) => x >= Left && x <= Right && y >= Low && y <= High;
+
+    /// <summary>Whether a straight line runs through it (clipped side by side, as Liang and Barsky 1984 have it).</summary>
+    /// <param name="a">One end.</param>
+    /// <param name="b">The other.</param>
+    /// <returns>True where any of the line lies within.</returns>
+    public bool Crosses(Point2 a, Point2 b)
+    {
+        var (from, to) = (0.0, 1.0);
+        foreach (var (way, room) in new[] { (a.X - b.X, a.X - Left), (b.X - a.X, Right - a.X), (a.Y - b.Y, a.Y - Low), (b.Y - a.Y, High - a.Y) })
+        {
+            if (Math.Abs(way) < 1e-12)
+            {
+                if (room < 0)
+                {
+                    return false;
+                }
+            }
+            else if (way < 0)
+            {
+                from = Math.Max(from, room / way);
+            }
+            else
+            {
+                to = Math.Min(to, room / way);
+            }
+        }
+
+        return from <= to;
+    }
 }

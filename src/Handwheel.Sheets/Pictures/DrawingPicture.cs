@@ -234,7 +234,7 @@ internal sealed class DrawingPicture
             var edge = left ? label.ValueWidth + 0.6 : x - 0.6;
             var (cx, cy) = (_plan.X(centre.X), _plan.Y(centre.Y));
             label.Draw(_svg, x, at[i]);
-            _svg.Text(x, at[i] + 3.6, label.Name, 7.4, "say");
+            _svg.Text(x, at[i] + 3.6, label.Name, 7.6, "say");
             _svg.Line(left ? 0 : x - 0.6, at[i] + 0.9, left ? edge : x + label.ValueWidth, at[i] + 0.9, "dim");
             var tip = PartEdges.Lines(_part, mine[i].Name).Select(_plan.At).OrderBy(p => ((p.X - edge) * (p.X - edge)) + ((p.Y - at[i]) * (p.Y - at[i]))).FirstOrDefault(new Point2(cx, cy));
             var (tipX, tipY) = (tip.X, tip.Y);

@@ -1,4 +1,5 @@
 using Handwheel.Jobs.Drawings;
+using Handwheel.Quantities;
 using Handwheel.Sheets.Text;
 using Handwheel.Solids.Geometry;
 
@@ -16,7 +17,11 @@ internal static class FeatureLabels
         var labels = new List<(SizeLabel, Point2, double, string)>();
         foreach (var feature in drawing.Features.Where(f => f.View == View.Top))
         {
-            if (Label(drawing, feature, numbers) is var (label, rim))
+            if (Sides(drawing, feature, numbers) is { Count: > 0 } sides)
+            {
+                labels.AddRange(sides.Select(s => (s.Label, feature.Centre, s.Rim, feature.Name)));
+            }
+            else if (Label(drawing, feature, numbers) is var (label, rim))
             {
                 labels.Add((label, feature.Centre, rim, feature.Name));
             }
@@ -30,6 +35,41 @@ internal static class FeatureLabels
         return labels;
     }
 
+    // A block or slot of which a side has limits of its own is told side by side, each with its limits.
+    private static List<(SizeLabel Label, double Rim)> Sides(Drawing drawing, Feature feature, SheetNumbers numbers)
+    {
+        var name = Name(feature, numbers);
+        (Limits Long, Limits Wide)? sides = feature.Shape switch
+        {
+            BlockShape block => (block.Wide, block.Deep),
+            SlotShape slot => (slot.Long, slot.Wide),
+            _ => null,
+        };
+        if (sides is not { } s || (!Stated(drawing, feature, SizeKind.Long) && !Stated(drawing, feature, SizeKind.Wide)))
+        {
+            return [];
+        }
+
+        return
+        [
+            (SizeLabel.Of(numbers, s.Long, Stated(drawing, feature, SizeKind.Long), name: $"{feature.Name}, long"), s.Wide.Middle / 2),
+            (SizeLabel.Of(numbers, s.Wide, Stated(drawing, feature, SizeKind.Wide), name: $"{name}, wide"), s.Wide.Middle / 2),
+        ];
+    }
+
+    // A cut cone is told as a countersink: its widest, and the angle between its sides.
+    private static SizeLabel Cone(Feature feature, ConeShape cone, SheetNumbers numbers, string name)
+    {
+        var (low, high) = (cone.AcrossLow.Nominal, cone.AcrossHigh.Nominal);
+        if (!feature.IsCut)
+        {
+            return new() { Symbol = "round", Value = $"{numbers.Short(low)} to {numbers.Short(high)}", Name = name };
+        }
+
+        var angle = 2 * Math.Atan(Math.Abs(high - low) / 2 / (feature.To.Nominal - feature.From.Nominal)) * 180 / Math.PI;
+        return new() { Symbol = "round", Value = numbers.Short(Math.Max(low, high)), Name = $"{name}, {Markup.Number(Math.Round(angle, 1))}\u00B0" };
+    }
+
     private static (SizeLabel Label, double Rim)? Label(Drawing drawing, Feature feature, SheetNumbers numbers)
     {
         var name = Name(feature, numbers);
@@ -37,7 +77,7 @@ internal static class FeatureLabels
         {
             RoundShape round => (SizeLabel.Of(numbers, round.Across, Stated(drawing, feature, SizeKind.Across), "round", name), round.Across.Middle / 2),
             RingShape ring => (SizeLabel.Of(numbers, ring.Across, Stated(drawing, feature, SizeKind.Across), "round", name), ring.Across.Middle / 2),
-            ConeShape cone => (new SizeLabel { Symbol = "round", Value = $"{numbers.Short(cone.AcrossLow.Nominal)} to {numbers.Short(cone.AcrossHigh.Nominal)}", Name = name }, Math.Max(cone.AcrossLow.Middle, cone.AcrossHigh.Middle) / 2),
+            ConeShape cone => (Cone(feature, cone, numbers, name), Math.Max(cone.AcrossLow.Middle, cone.AcrossHigh.Middle) / 2),
             PolygonShape polygon => (SizeLabel.Of(numbers, polygon.AcrossFlats, Stated(drawing, feature, SizeKind.AcrossFlats), polygon.Sides == 4 ? "square" : string.Empty, polygon.Sides == 4 ? name : Invariant($"{polygon.Sides} flats, {name}")), polygon.AcrossFlats.Middle / 2),
             BlockShape block => (new SizeLabel { Value = $"{numbers.Short(block.Wide.Nominal)} \u00D7 {numbers.Short(block.Deep.Nominal)}", Name = name }, Math.Min(block.Wide.Middle, block.Deep.Middle) / 2),
             SlotShape slot => (new SizeLabel { Value = $"{numbers.Short(slot.Wide.Nominal)} \u00D7 {numbers.Short(slot.Long.Nominal)}", Name = name }, slot.Wide.Middle / 2),

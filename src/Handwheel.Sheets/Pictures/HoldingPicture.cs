@@ -165,7 +165,7 @@ internal sealed class HoldingPicture
         for (var i = 0; i < names.Count; i++)
         {
             _svg.Path(Svg.Data([new(names[i].End, names[i].Y), new(x - 2, names[i].Y), new(x - 0.5, at[i])], close: false), "thin");
-            _svg.Text(x, at[i] + 1, names[i].Text, 7.4, "say");
+            _svg.Text(x, at[i] + 1, names[i].Text, 7.6, "say");
         }
     }
 

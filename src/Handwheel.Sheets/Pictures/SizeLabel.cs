@@ -7,7 +7,7 @@ namespace Handwheel.Sheets.Pictures;
 internal sealed record SizeLabel
 {
     private const double Points = 8.6;
-    private const double SmallPoints = 5.8;
+    private const double SmallPoints = 7.6;
 
     /// <summary>The symbol: <c>round</c>, <c>square</c>, or none.</summary>
     public string Symbol { get; init; } = string.Empty;
@@ -28,7 +28,7 @@ internal sealed record SizeLabel
     public double ValueWidth => SymbolWidth + TextMeasure.Width(Value, Face.Figure, Points) + (Upper.Length == 0 ? 0 : 0.6 + Math.Max(TextMeasure.Width(Upper, Face.Figure, SmallPoints), TextMeasure.Width(Lower, Face.Figure, SmallPoints)));
 
     /// <summary>Width, millimetres.</summary>
-    public double Width => Math.Max(ValueWidth, TextMeasure.Width(Name, Face.Plain, 7.4));
+    public double Width => Math.Max(ValueWidth, TextMeasure.Width(Name, Face.Plain, 7.6));
 
     private double SymbolWidth => Symbol.Length == 0 ? 0 : 3.2;
 
@@ -78,8 +78,8 @@ internal sealed record SizeLabel
         }
         else
         {
-            svg.Text(after, y - 1.9, Upper, SmallPoints, "fig");
-            svg.Text(after, y + 0.35, Lower, SmallPoints, "fig");
+            svg.Text(after, y - 2.1, Upper, SmallPoints, "fig");
+            svg.Text(after, y + 0.55, Lower, SmallPoints, "fig");
         }
     }
 

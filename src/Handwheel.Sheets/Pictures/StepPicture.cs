@@ -10,9 +10,11 @@ internal sealed class StepPicture
 {
     private const double RightWide = 17;
     private const double LeftWide = 3;
+    private const double HalfTall = 1.5;
 
     private readonly HoldingScene _scene;
     private readonly string _step;
+    private readonly string _end;
     private readonly double _theta;
     private readonly IReadOnlyList<Segment> _moves;
     private readonly IReadOnlyList<Segment> _shown;
@@ -25,9 +27,9 @@ internal sealed class StepPicture
     private readonly bool _undercuts;
     private (HeightMap? Map, IReadOnlyList<(double Level, double Divide)>? Levels) _levels;
 
-    private StepPicture(HoldingScene scene, string step, int number, double theta, IReadOnlyList<Segment> moves, double width, double mostTall)
+    private StepPicture(HoldingScene scene, (string First, string Last) steps, int number, double theta, IReadOnlyList<Segment> moves, double width, double mostTall)
     {
-        (_scene, _step, _theta, _moves) = (scene, step, theta, moves);
+        (_scene, _step, _end, _theta, _moves) = (scene, steps.First, steps.Last, theta, moves);
         _shown = [.. moves.Where(m => m.Cuts)];
         _cuts = _shown.Count > 0;
         _shown = _cuts ? _shown : [.. moves.Where(m => m.Touches > 0)];
@@ -40,18 +42,18 @@ internal sealed class StepPicture
         var top = 2.5 + (4 * _words.Count);
         var scale = Math.Min(3, Math.Min((width - LeftWide - RightWide) / world.Wide, (mostTall - top - 9) / world.Tall));
         _frame = new(world, scale, LeftWide + ((width - LeftWide - RightWide - (world.Wide * scale)) / 2), top);
-        _svg = new(width, top + _frame.Tall + (_shown.Count > 0 ? 8.5 : 1), $"Step {step} from above.");
-        _clip = FormattableString.Invariant($"c{step}-{number}");
+        _svg = new(width, top + _frame.Tall + (_shown.Count > 0 ? 8.5 : 1), $"Step {_step} from above.");
+        _clip = FormattableString.Invariant($"c{_step}-{number}");
     }
 
     /// <summary>The pictures of a step: one for each way the work lies while it is cut, two at most; one where it touches or is worked by hand.</summary>
     /// <param name="scene">The holding.</param>
-    /// <param name="step">The step's id.</param>
+    /// <param name="step">The ids of the step drawn, and of the last one drawn with it; alike for one alone.</param>
     /// <param name="moves">Its moves.</param>
     /// <param name="width">Width on paper.</param>
     /// <param name="mostTall">Height of each at most.</param>
     /// <returns>Pictures, each with the first move it shows.</returns>
-    public static IReadOnlyList<(Svg Picture, int Move)> Draw(HoldingScene scene, string step, IReadOnlyList<Segment> moves, double width, double mostTall)
+    public static IReadOnlyList<(Svg Picture, int Move)> Draw(HoldingScene scene, (string First, string Last) step, IReadOnlyList<Segment> moves, double width, double mostTall)
     {
         var ways = moves.Where(m => m.Cuts).Select(m => Lies(m.From.T)).Distinct().ToArray();
         if (ways.Length == 0)
@@ -110,14 +112,14 @@ internal sealed class StepPicture
         if (_undercuts)
         {
             _svg.Height += 4;
-            _svg.Text(0, _svg.Height - 1, "hatched: cut under the top", 7.4, "say");
+            _svg.Text(0, _svg.Height - 1, "hatched: cut under the top", 7.6, "say");
         }
 
         if (others.Length > 0)
         {
             var list = string.Join(", ", others.Skip(1).Take(4).Select(t => Markup.TrueMinus(_scene.Numbers.Reading(Axis.T, t))));
             _svg.Height += 4;
-            _svg.Text(0, _svg.Height - 1, $"and so at T {list}{(others.Length > 5 ? " and on" : string.Empty)}", 7.4, "say");
+            _svg.Text(0, _svg.Height - 1, $"and so at T {list}{(others.Length > 5 ? " and on" : string.Empty)}", 7.6, "say");
         }
     }
 
@@ -170,7 +172,7 @@ internal sealed class StepPicture
             _svg.Path(_frame.Data(before.Above(divide)), FormattableString.Invariant($"tint{Math.Min(tint, 3)}"));
         }
 
-        var after = new HeightMap(_frame.World, wide, tall, _scene.After(_step, _theta));
+        var after = new HeightMap(_frame.World, wide, tall, _scene.After(_end, _theta));
         var taken = OnPaper(before.Taken(after));
         if (!_undercuts)
         {
@@ -203,32 +205,35 @@ internal sealed class StepPicture
     private void Figures(HeightMap before, IReadOnlyList<(double Level, double Divide)> levels)
     {
         var high = double.PositiveInfinity;
-        var squareOnPaper = _frame.Wide / before.Wide;
         var rings = Rings().Select(r => r.At).ToArray();
         var written = new List<Box2>();
-        var edges = _scene.AtTheta(_scene.Seen, _theta).SelectMany(r => r).Where((_, i) => i % 2 == 0).ToArray();
+        var lines = _scene.AtTheta(_scene.Seen, _theta).Concat(_scene.AtTheta(_scene.Hidden, _theta)).SelectMany(r => r.Zip(r.Skip(1), (a, b) => (A: _frame.At(a), B: _frame.At(b)))).ToArray();
         foreach (var (sounded, divide) in levels)
         {
             // The depth it was planned to, not what was sounded off the place; a slope has none and is left without.
             var level = _scene.Planned.Count == 0 ? sounded : _scene.Planned.MinBy(z => Math.Abs(z - sounded));
-            var planned = Math.Abs(level - sounded) < 0.1;
-            var middle = before.Middle(divide, high, p => rings.All(r => Math.Abs(Away(r, p) - _radius) * _frame.Scale > 0.6) && edges.All(e => Away(e, p) * _frame.Scale > 0.5));
-            high = divide;
-            if (planned && middle is var (at, room) && room * squareOnPaper > 1.1)
+            var text = Markup.TrueMinus(_scene.Numbers.Short(level, _scene.Numbers.Unit == Quantities.LengthUnit.Inch ? 3 : 2));
+            var half = (TextMeasure.Width(text, Face.Figure, 7.6) / 2) + 0.4;
+            Box2 Written(Point2 p) => new(p.X - half, p.Y - HalfTall, p.X + half, p.Y + HalfTall);
+            // It lies within its level's picture, clear of the cutter's rings, of what is written, and of the part's outline.
+            bool Free(Point2 place)
             {
-                var text = Markup.TrueMinus(_scene.Numbers.Short(level, _scene.Numbers.Unit == Quantities.LengthUnit.Inch ? 3 : 2));
-                var wide = TextMeasure.Width(text, Face.Figure, 7.2);
-                var p = _frame.At(at);
-                p = p with { X = Math.Clamp(p.X, _frame.Left + (wide / 2) + 0.4, _frame.Left + _frame.Wide - (wide / 2) - 0.4) };
-                var box = new Box2(p.X - (wide / 2) - 0.3, p.Y - 1.45, p.X + (wide / 2) + 0.3, p.Y + 1.45);
-                if (written.Any(w => w.Shared(box) is { Wide: > 0, Tall: > 0 }))
-                {
-                    continue;
-                }
+                var box = Written(_frame.At(place));
+                return box.Left >= _frame.Left && box.Right <= _frame.Left + _frame.Wide
+                    && rings.All(r => Math.Abs(Away(r, place) - _radius) * _frame.Scale > HalfTall + 0.3)
+                    && written.TrueForAll(w => w.Shared(box) is not { Wide: > 0, Tall: > 0 })
+                    && !lines.Any(l => box.Crosses(l.A, l.B));
+            }
 
+            var middle = Math.Abs(level - sounded) < 0.1 ? before.Middle(divide, high, Free) : null;
+            high = divide;
+            if (middle is var (at, _))
+            {
+                var p = _frame.At(at);
+                var box = Written(p);
                 written.Add(box);
                 _svg.Rect(box.Left, box.Low, box.Wide, box.Tall, "label");
-                _svg.Text(p.X, p.Y + 0.92, text, 7.2, "fig", "middle");
+                _svg.Text(p.X, p.Y + 0.95, text, 7.6, "fig", "middle");
             }
         }
     }
