@@ -202,7 +202,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
         turnedDry = true;
         Stop();
         var off = Setup.Fixtures.Any(f => f.Name == "fixed jaw") ? "vise handle off" : Setup.Fixtures.Any(f => f.Name == "chuck") ? "chuck key out" : "spanners off";
-        Tell(new HandLine { Says = $"Spindle stopped, cutter up, {off}: turn the work once round by the crank. All that turns must clear the column, the knee and the hoses. Turn it back{(isDown ? ", and the cutter down again" : string.Empty)}." });
+        Tell(new HandLine { Says = $"Spindle stopped, cutter up, {off}: turn the work once round by the crank. All that turns must clear the column, the knee and the hoses. Turn it back past its reading and come to it clockwise, the slack taken up{(isDown ? ", and the cutter down again" : string.Empty)}." });
     }
 
     // Whether a move begins at the same place in both passes; whole turns of the rotary do not tell.

@@ -64,7 +64,7 @@ internal sealed class HandWorker(Job job, Shop shop, Figures figures, (Place3 At
         var asks = push is null ? string.Empty : $" It asks about {Newtons(push.Result)}{(shop.PressPush is > 0 and var gives ? $" of the press's {Newtons(gives)}" : string.Empty)}: stop where it asks much more.";
         return (
             new() { Work = "press", Cutter = step.Cutter, At = new(f.Centres[0].X, f.Centres[0].Y, f.To), Direction = new(0, 0, -1), Depth = depth, Turn = turn, Feature = f.Feature.Name },
-            Line($"Take the work out of its holding, brush it off, stand it on a flat block in a press. Press {f.Feature.Name} with {step.Cutter}{size}, {figures.LU(depth)} deep, against a stop; {(step.SquareTo is { } to ? $"a square held to {to} and to a flat of the punch guides it" : "a square on the block guides it")}. Back it out to clear the chips.{asks}", $"measure the depth: {figures.LU(depth)}", [.. workings]));
+            Line($"Take the work out of its holding, brush it off, stand it on a flat block in a press. Press {f.Feature.Name} with {step.Cutter}{size}, {figures.LU(depth)} deep, against a stop; {(step.SquareTo is { } to ? $"a square held to {to} and to a flat of the punch guides it" : "a square on the block guides it")}. Back it out to clear the chips.{asks}", $"measure the depth: {figures.LU(depth)}; stone its rim flat, and measure again what stands round it: pressed metal spreads", [.. workings]));
     }
 
     // The push of a broach through what a drilled hole on its axis leaves; null where there is none.

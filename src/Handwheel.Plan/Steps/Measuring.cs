@@ -62,7 +62,7 @@ internal sealed class Measuring(Bench bench)
 
         bench.ToldApart[before.Cutter ?? string.Empty] = step.Id;
         return before is RoundStep { Inside: false, EndOf: null } round
-            ? $" Is it other than {reading}, either {before.Cutter} cuts off its size or X 0 stands off the centre. To tell: spindle stopped, {before.Cutter} on paper against {round.Feature} at X+ and at X\u2212. Half the sum of the two readings is how far X 0 is off: set X anew. Is that nought, it is {before.Cutter}: {shift}."
+            ? $" Is it other than {reading}, either {before.Cutter} cuts off its size or X 0 stands off the centre. To tell: spindle stopped, {before.Cutter} on paper against {round.Feature} at X+ and at X\u2212. Half the sum of the two readings is how far X 0 is off: set X anew; what was drilled before is off by as much, and the readings told here were of the old zero. Is that nought, it is {before.Cutter}: {shift}. Back to X {bench.Figures.R(bench.Machine.At.X, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(bench.Machine.At.Y, bench.Work.Facts(Axis.Y).Step)} before Z goes down."
             : $" Is it other than {reading}, {before.Cutter} cuts off its size, or X 0 stands off the centre. Is it {before.Cutter}: {shift}.";
     }
 

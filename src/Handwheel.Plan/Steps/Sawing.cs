@@ -193,7 +193,7 @@ internal sealed class Sawing(Bench bench)
         var screw = lower.Result + Math.Min(0, bench.Machine.Shape?.LowestPoint ?? 0);
         var under = bench.Machine.Setup.Fixtures.Where(f => f.Holds && f.Most.Z <= screw + 1e-9).OrderByDescending(f => f.Most.Z).FirstOrDefault();
         var remark = under is null || screw >= lower.Result ? string.Empty
-            : $"the arbor's screw ends at Z {bench.Figures.R(screw, bench.Work.Facts(Axis.Z).Step)}, {bench.Figures.LU(screw - under.Most.Z)} above the {under.Name}";
+            : $"the arbor's screw ends at Z {bench.Figures.R(screw, bench.Work.Facts(Axis.Z).Step)}, {bench.Figures.LU(screw - under.Most.Z)} above the {(under.Name.EndsWith("jaw", StringComparison.Ordinal) ? "jaws" : under.Name)}";
         bench.Machine.Go(new(Axis.Z, lower, false) { Remark = remark });
     }
 

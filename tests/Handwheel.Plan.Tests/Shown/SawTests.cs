@@ -76,7 +76,7 @@ public sealed class SawTests
     // Its screw hangs 4 below: -13.1 - 4 = -17.1, the jaws end at -19.
     [Fact]
     public void What_passes_over_the_jaws_is_told() =>
-        Assert.Single(Crank.Lines("B4").OfType<MoveLine>(), m => m.Remark.Contains("-17.100, 1.9 mm above the fixed jaw", StringComparison.Ordinal));
+        Assert.Single(Crank.Lines("B4").OfType<MoveLine>(), m => m.Remark.Contains("-17.100, 1.9 mm above the jaws", StringComparison.Ordinal));
 
     // The kerf's bottom at Y 3.7 leaves the eye's round of 4 at sqrt(4^2 - 3.7^2) = 1.520; plane geometry. The flank is laid to a minute: 0.002.
     [Fact]
