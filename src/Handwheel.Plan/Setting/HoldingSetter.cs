@@ -162,7 +162,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         bed = h.Parallels is null && h.JawsAt is not null ? top - v.JawsDeep : bed;
         var low = Math.Max(bottom, top - v.JawsDeep);
         var (left, right, grip) = Gripped(h, v, held, low, top);
-        Say(h, v, (top, bed, bottom), grip, held.Box(0));
+        Say(h, v, (top, bed, bottom), grip, (left, right), held.Box(0));
         return Blocks(h, v, top, (left, right), grip);
     }
 
@@ -200,7 +200,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         ];
     }
 
-    private void Say(Holding h, Holder v, (double Top, double Bed, double Bottom) at, (double Low, double High) grip, Box3 box)
+    private void Say(Holding h, Holder v, (double Top, double Bed, double Bottom) at, (double Low, double High) grip, (double Left, double Right) jaws, Box3 box)
     {
         var (top, bed, bottom) = at;
         var (x, y) = (shop.Mill!.X.Step, shop.Mill.Y.Step);
@@ -211,16 +211,38 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         how.Add(When(h) + (h.JawsAlongY
             ? $"the fixed jaw's face stands at X {figures.R(grip.High, x)} from the zero, the work's near side at Y {figures.R(box.Min.Y, y)}."
             : $"the fixed jaw's face stands at Y {figures.R(grip.High, y)} from the zero, the work's ends at X {figures.R(box.Min.X, x)} and {figures.R(box.Max.X, x)}."));
+        if (h is { OnRotary: true, Slid: false } && h.Steps.OfType<ZeroStep>().Any(z => z.On == ZeroOn.RotaryCentre))
+        {
+            how.Add(Found(h, grip, box));
+        }
+
         if (ReferenceEquals(h, job.Stages.OfType<Holding>().FirstOrDefault()))
         {
             how.Add("Does your stock measure otherwise, type it into the job and print again.");
         }
 
-        how.Add($"The jaws press on {figures.LU(grip.High - grip.Low)} of metal, {figures.LU(top - Math.Max(bottom, top - v.JawsDeep))} deep.");
+        var (low, high) = h.JawsAlongY ? (box.Min.Y, box.Max.Y) : (box.Min.X, box.Max.X);
+        var (near, far) = h.JawsAlongY ? ("toward you", "away from you") : ("at the left", "at the right");
+        var (out1, out2) = (Math.Max(0, jaws.Left - low), Math.Max(0, high - jaws.Right));
+        string[] over = [.. new[] { (Out: out1, Where: near), (Out: out2, Where: far) }.Where(e => e.Out > 1e-6).Select(e => $"{figures.LU(e.Out)} stands out of them {e.Where}")];
+        var ends = over.Length == 0 ? "neither end stands out of them" : string.Join(", ", over);
+        how.Add($"The jaws press on {figures.LU(grip.High - grip.Low)} of metal, {figures.LU(top - Math.Max(bottom, top - v.JawsDeep))} deep and {figures.LU(Math.Max(0, Math.Min(high, jaws.Right) - Math.Max(low, jaws.Left)))} long; {ends}. The work's top stands {figures.LU(box.Max.Z - top)} above them.");
         if (h.TiltX != 0 || h.TiltY != 0)
         {
             how.Add($"The work is set in the jaws at {Figures.Deg(Math.Abs((h.TiltX + h.TiltY) * Plane.ToDegrees))} deg, on an angle block or by the protractor.");
         }
+    }
+
+    // What the readout must show as the finder touches the jaw and then the work: half the finder short of the face, on the open side of it.
+    private string Found(Holding h, (double Low, double High) grip, Box3 box)
+    {
+        var finders = shop.Gauges.Values.Where(g => g.Kind == "finder" && g.Size > 0).Select(g => g.Size).ToArray();
+        var finder = finders.Length > 0 ? finders[0] : 10;
+        var told = finders.Length > 0 ? string.Empty : " (the shop lists none; with another, put half of yours)";
+        string One(string axis, double face, double step) => $"{axis} {figures.R(face - (finder / 2), step)} = {figures.R(face, step)} - {figures.L(finder)}/2";
+        var (x, y) = (shop.Mill!.X.Step, shop.Mill.Y.Step);
+        var (jaw, end) = h.JawsAlongY ? (One("X", grip.High, x), "near side: " + One("Y", box.Min.Y, y)) : (One("Y", grip.High, y), "left end: " + One("X", box.Min.X, x));
+        return $"A finder of {figures.LU(finder)}{told} just touches the fixed jaw's face at {jaw}, and the work's {end}. Crank there, then bring the vise, and after it the work, up to the finder.";
     }
 
     // On the rotary the zero comes first and the vise, or the work in it, is brought to it; on the table the work lies first and the zero is found on it.

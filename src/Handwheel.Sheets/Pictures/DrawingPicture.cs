@@ -9,7 +9,7 @@ namespace Handwheel.Sheets.Pictures;
 /// <summary>The workshop drawing: the part from above and cut through, dimensioned from the drawing's own features.</summary>
 internal sealed class DrawingPicture
 {
-    private const double LabelTall = 8.2;
+    private const double LabelTall = 9.2;
 
     private readonly Job _job;
     private readonly PartColumns _part;
