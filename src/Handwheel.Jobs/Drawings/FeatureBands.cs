@@ -6,7 +6,8 @@ namespace Handwheel.Jobs.Drawings;
 /// <summary>
 /// Which limits bear on a feature&#39;s faces. Across sizes lie half on each side; a height or depth lies whole on the end away from the origin; the
 /// distance of two axes lies on the one away from the origin, else on the second named, as a disc; what no size names takes <c>others</c>
-/// (general limits hold for distances as for sizes: ISO 2768-1, scope). A feature whose axis is the origin has no band of place.
+/// (general limits hold for distances as for sizes: ISO 2768-1, scope). A feature whose axis is the origin has no band of place. A cut&#39;s depth lies on
+/// its floor, not on the face that it opens in.
 /// </summary>
 /// <param name="drawing">The drawing.</param>
 internal sealed class FeatureBands(Drawing drawing)
@@ -25,20 +26,61 @@ internal sealed class FeatureBands(Drawing drawing)
         return own.Width > 0 ? own : Others(own.Nominal);
     }
 
-    // Limits of the two ends, as coordinates along the view's axis.
+    // Limits of the two ends, as coordinates along the view's axis. A cut opens in a face: where that face is aimed elsewhere than drawn, the cut goes with it.
     internal (Limits From, Limits To) Ends(Feature feature)
     {
         var from = End(feature.From);
         var to = End(feature.To);
+        var mouths = feature is { IsCut: true, Through: false } ? Mouths(feature) : default;
         var high = Named(feature, SizeKind.High, to.Nominal - from.Nominal) ?? Named(feature, SizeKind.Deep, to.Nominal - from.Nominal);
         if (high is { Stated: true })
         {
-            (from, to) = Math.Abs(from.Nominal) > Math.Abs(to.Nominal)
-                ? (Shifted(from.Nominal, high.Limits, -1), to)
-                : (from, Shifted(to.Nominal, high.Limits, 1));
+            var isLower = (mouths.From is null) == (mouths.To is null) ? Math.Abs(from.Nominal) > Math.Abs(to.Nominal) : mouths.To is not null;
+            (from, to) = isLower ? (Shifted(from.Nominal, high.Limits, -1), to) : (from, Shifted(to.Nominal, high.Limits, 1));
         }
 
-        return (Distances(feature, from, isUpper: false), Distances(feature, to, isUpper: true));
+        return (
+            Following(Distances(feature, from, isUpper: false), mouths.From, mouths.To),
+            Following(Distances(feature, to, isUpper: true), mouths.To, mouths.From));
+    }
+
+    // An end that opens in a face lies where that face does; a floor is so much further from where it opens.
+    private static Limits Following(Limits end, Limits? own, Limits? other) => (own, other) switch
+    {
+        ({ } face, _) when Moved(face) => face,
+        (null, { } face) when Moved(face) => new(end.Nominal, end.Lower + face.LowerDeviation, end.Upper + face.UpperDeviation),
+        _ => end,
+    };
+
+    private static bool Moved(Limits face) => Math.Abs(face.Middle - face.Nominal) > Same;
+
+    // The faces that a cut's two ends open in, as drawn before it: ends of what is added, floors of what is cut.
+    private (Limits? From, Limits? To) Mouths(Feature cut)
+    {
+        (Limits? From, Limits? To) found = default;
+        foreach (var host in drawing.Features.TakeWhile(f => !ReferenceEquals(f, cut)).Where(f => !f.Through && f.View == cut.View && Over(f, cut)))
+        {
+            double low = host.From.Nominal, high = host.To.Nominal;
+            if (Math.Abs((host.IsCut ? high : low) - cut.From.Nominal) <= Same)
+            {
+                found.From = host.IsCut ? Ends(host).To : Ends(host).From;
+            }
+
+            if (Math.Abs((host.IsCut ? low : high) - cut.To.Nominal) <= Same)
+            {
+                found.To = host.IsCut ? Ends(host).From : Ends(host).To;
+            }
+        }
+
+        return found;
+    }
+
+    // Whether a cut lies over a feature in plan, as drawn.
+    private bool Over(Feature host, Feature cut)
+    {
+        var nominal = new FeatureOutlines(drawing, PartVariant.Nominal);
+        var (under, over) = (nominal.Of(host).Outlines, nominal.Of(cut));
+        return under.Any(u => over.Centres.Any(u.Contains) || over.Outlines.Any(o => o.Pieces.Any(p => u.Contains((p.From + p.To) * 0.5))));
     }
 
     // How far the feature's axes are moved to the middle of their limits, and the disc about that within which they may lie.

@@ -13,6 +13,9 @@ internal sealed class FindingBag
     /// <summary>How many there are.</summary>
     public int Count => found.Count;
 
+    /// <summary>Whether one of them halts.</summary>
+    public bool Halts => found.Exists(f => f.Grade == Grade.Halt);
+
     public void Add(Finding finding)
     {
         if (!Full)

@@ -41,7 +41,7 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
         }
 
         // What the limits allow to be smaller may be.
-        if (bag.Count == 0)
+        if (!bag.Halts)
         {
             var part = DrawnPart.Of(job.Drawing, PartVariant.LeastMetal).Solid.Bounds;
             (least, most) = (part.Min, part.Max);

@@ -1,5 +1,6 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
+using Handwheel.Jobs.Shops;
 using Handwheel.Proof.Following;
 using Handwheel.Proof.Nets;
 using Handwheel.Solids.Geometry;
@@ -134,7 +135,19 @@ internal sealed class Gouge
             deep = lost.Where(l => l.Missing.Axis == axis && feature.Solid.Contains(l.Missing.Middle)).Select(l => l.Missing.Span.Length).DefaultIfEmpty(deep).Max();
         }
 
+        // A cone's flank where the drawing has none: the chamfer is drawn nowhere, or smaller.
+        if (!whole && feature is { Feature: { ChamferAbove: 0, ChamferBelow: 0, IsCut: false } } && first is { Cutter: { Kind: CutterKind.Chamfer or CutterKind.Countersink, Name: var cone } } && Slopes(first, normal))
+        {
+            return FindingCatalogue.GougeByChamfer(place, subject.Unit, deep, cone, feature.Feature.Name);
+        }
+
         return FindingCatalogue.Gouge(place, subject.Unit, deep, feature?.Feature.Name ?? "part", whole, first.Cutting ? RightReading.For(subject, turning ?? Worst(lost), feature, inside, normal) : null);
+    }
+
+    private static bool Slopes(Stroke stroke, Vector3 normal)
+    {
+        var leg = stroke.Legs[^1];
+        return Math.Abs(leg.ToPart.Inverse().ApplyDirection(normal).Z) is > 0.2 and < 0.98;
     }
 
     // The stroke that took most of it.

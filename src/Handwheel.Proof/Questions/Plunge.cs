@@ -55,9 +55,9 @@ internal static class Plunge
         return cutter.Kind == CutterKind.Drill ? Start(stroke, leg, cutter) : null;
     }
 
-    // A tap's solid cuts nothing, but it needs its hole all the same.
+    // A tap takes nothing: whether it goes into its hole is asked for itself.
     private static bool WithoutCentre(Stroke stroke, Cutter cutter) =>
-        cutter.Kind == CutterKind.Tap || (stroke.Shape is { CutsToCentre: false } && cutter.Kind is not (CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.CentreDrill));
+        stroke.Shape is { CutsToCentre: false } && cutter.Kind is not (CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.CentreDrill or CutterKind.Tap);
 
     private static Finding? Start(Stroke stroke, Leg leg, Cutter cutter)
     {

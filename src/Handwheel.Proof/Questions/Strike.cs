@@ -1,5 +1,6 @@
 using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
 using Handwheel.Proof.Following;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Cutters;
@@ -122,6 +123,16 @@ internal static class Strike
 
     private static IEnumerable<Finding> Metals(Subject subject, Stroke stroke, CutterShape shape, HashSet<(string, string)> told)
     {
+        if (stroke.Cutter is { Kind: CutterKind.Tap } tap)
+        {
+            if (!told.Contains((stroke.Step.Id, tap.Name)) && Tapping.Look(subject, stroke) is { } finding && told.Add((stroke.Step.Id, tap.Name)))
+            {
+                yield return finding;
+            }
+
+            yield break;
+        }
+
         foreach (var piece in shape.Pieces.Where(p => !p.Cuts))
         {
             var name = Named(stroke, piece.Part);

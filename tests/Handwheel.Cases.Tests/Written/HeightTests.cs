@@ -47,4 +47,19 @@ public sealed class HeightTests
         Assert.InRange(size.Least!.Value, middle - 0.0051, middle + 0.0051);
         Assert.InRange(size.Greatest!.Value, middle - 0.0051, middle + 0.0051);
     }
+
+    // By hand: the underside is aimed at -15.95, and a groove 2 deep in it ends at -13.95.
+    [Theory]
+    [InlineData("groove cut block 50 by 10 at 25, 0 from -16 to -14\n  size groove deep 2 +/-0.05", "pocket groove to 14 with em6, 1 a pass")]
+    [InlineData("groove cut block 50 by 10 at 25, 0 from -16 to -14", "pocket groove to 14 with em6, 1 a pass")]
+    public void A_groove_goes_with_the_face_it_opens_in(string drawn, string step)
+    {
+        var text = (Job.Replace("  others +/-0.1", $"  {drawn}\n  others +/-0.1", StringComparison.Ordinal) + Under)
+            .Replace("LIMITS", "16 +0 -0.1", StringComparison.Ordinal).Replace("HIGH", "18", StringComparison.Ordinal);
+        var job = new Whole($"{text}\n  {step}");
+        Assert.Empty(job.Halts);
+        var size = job.Proof!.Sizes.Single(s => s.Name == "groove deep");
+        Assert.InRange(size.Least!.Value, 1.99, 2.01);
+        Assert.InRange(size.Greatest!.Value, 1.99, 2.01);
+    }
 }

@@ -80,4 +80,15 @@ public sealed class CutChecksTests
         Assert.Equal(isShort, Reads.Job(Written("pin hole 5 at 25, 0, through", measured)).Findings.Any(f => f.Code == "stock-short"));
 
     private static string Written(string cut, string measured) => Plate.Replace("{0}", cut, StringComparison.Ordinal).Replace("{1}", measured, StringComparison.Ordinal);
+
+    // 23.96 lies within 24 +/-0.1 (the drawing's limits), whatever else there is to say; 23.68 does not, wherever it stands.
+    [Theory]
+    [InlineData("23.96", false)]
+    [InlineData("23.68", true)]
+    public void Stock_within_the_limits_is_enough_beside_a_caution(string wide, bool isShort)
+    {
+        var read = Reads.Job(Written("pin hole 4 at 30, 0, row of 4, 10 apart along x, through", wide));
+        Assert.Contains(read.Findings, f => f is { Grade: Grade.Caution, Code: "not-there" });
+        Assert.Equal(isShort, read.Findings.Any(f => f.Code == "stock-short"));
+    }
 }
