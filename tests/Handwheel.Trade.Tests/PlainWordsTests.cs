@@ -72,6 +72,12 @@ public sealed class PlainWordsTests
     [InlineData("stiffness of brass vs steel", "modulus of elasticity", 97, "GPa")]
     [InlineData("biggest end mill shank for r8 collet", "greatest shank in its collet", 0.75, "in")] // common practice
     [InlineData("drawbar 5/8-11 at 30 lbf ft", "preload", 2880, "lbf")] // 360 / (0.2 x 0.625)
+    [InlineData("whats the tap size for three eights fine thread", "hole for 75 % of thread", 0.33441, "in")] // 3/8 - 0.0129904 x 75 / 24
+    [InlineData("how big a hole for clearance on a number 8 screw", "close drill", double.NaN, "")]
+    [InlineData("min and max of a 7h6 dowel", "shaft h6: upper deviation", double.NaN, "")]
+    [InlineData("34H11/c11", "hole H11: upper deviation", 160, "um")]
+    [InlineData("taper per foot of b and s 9", "taper per foot", 0.50085, "in/ft")]
+    [InlineData("how heavy is 2 ft of 2 inch square steel", "weight", 27.2256, "lb")] // 96 in^3 at 0.2836
     public void The_value_meant_comes_first(string question, string name, double value, string unit)
     {
         var reply = Asker.Ask(question.Split(' '));

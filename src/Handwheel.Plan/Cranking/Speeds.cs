@@ -114,7 +114,8 @@ internal sealed class Speeds
             return Screwed(cutter, rpm);
         }
 
-        double chip = ChipATooth(cutter);
+        var wished = ChipATooth(cutter);
+        var chip = QuillFeed.Chip(cutter, mill, Metal, wished);
         var teeth = Teeth(cutter);
         return new()
         {
@@ -128,7 +129,9 @@ internal sealed class Speeds
             Inputs =
             [
                 new("speed", rpm.Result, Figures.Bare(rpm.Result, 1), InputKind.WorkedOut, rpm.Name, null, rpm),
-                new("chip a tooth", chip, figures.L(chip), InputKind.Rule, "common practice for a cutter fed by hand", null, null),
+                chip < wished
+                    ? new("chip a tooth", chip, figures.L(chip), InputKind.Rule, QuillFeed.Told(cutter, mill, Metal, wished, figures.LU(wished)), mill.Where, null)
+                    : new("chip a tooth", chip, figures.L(chip), InputKind.Rule, "common practice for a cutter fed by hand", null, null),
                 new("teeth", teeth, teeth.ToString(System.Globalization.CultureInfo.InvariantCulture), InputKind.Shop, $"shop: {cutter.Name}", cutter.Where, null),
             ],
         };

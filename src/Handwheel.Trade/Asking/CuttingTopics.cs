@@ -28,7 +28,7 @@ internal static class CuttingTopics
             Words("blue:6 colour:5 color:5 temper:6 tempering:6 straw:6 heat:2 burnt:4 burned:4 purple:5 turned:1 hot:3"),
             ["temper colours", "my cutter turned blue"], "temper colours", HeatTopic.Work),
         new("metal", "strength, weight, stiffness, cutting constants and cautions of a metal",
-            Words("metal:5 material:5 properties:6 strength:4 strong:4 tensile:5 yield:5 density:6 weight:4 weigh:3 heavy:4 modulus:6 kc:6 kc11:6 kc1.1:6 stiffness:5 caution:5 cautions:5 danger:5 dangerous:5 safe:4 safety:5 poison:5 poisonous:6 toxic:6 hazard:5 hazards:5 dust:5 fire:4 burn:3 expansion:5 expand:5 expands:5 grow:5 grows:5 growth:5 shear:2 hardens:4 harden:3 grab:4 grabs:4 metals:5 materials:4 weighs:4 young's:4 stiff:4 tell:1 about:1 machine:2 machining:3"),
+            Words("metal:5 material:5 properties:6 strength:4 strong:4 tensile:5 yield:5 density:6 weight:4 weigh:3 heavy:4 modulus:6 kc:6 kc11:6 kc1.1:6 stiffness:5 caution:5 cautions:5 danger:5 dangerous:5 safe:4 safety:5 poison:5 poisonous:6 toxic:6 hazard:5 hazards:5 dust:5 fire:4 burn:3 burns:5 expansion:5 expand:5 expands:5 grow:5 grows:5 growth:5 shear:2 hardens:4 harden:3 grab:4 grabs:4 metals:5 materials:4 weighs:4 young's:4 stiff:4 tell:1 about:1 machine:2 machining:3"),
             ["metal 6061", "density of brass", "cautions magnesium", "kc of C45"], "handbook figures; Kienzle", MetalTopic.Work),
     ];
 }

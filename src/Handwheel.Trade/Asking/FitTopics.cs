@@ -10,7 +10,7 @@ internal static class FitTopics
     internal static readonly Topic[] All =
     [
         new("press", "pressure, push and grip of a press or shrink fit",
-            Words("press:6 pressed:5 pressing:5 shrink:6 shrunk:6 interference:5 force:1 hub:4 heat:2 heating:2 sleeve:3 bush:3 bushing:3 fit:1 drive:1 arbor:1 liner:3"),
+            Words("press:6 pressed:5 pressing:5 shrink:6 shrunk:6 shrinking:6 shrinks:5 collar:2 interference:5 force:1 hub:4 heat:2 heating:2 sleeve:3 bush:3 bushing:3 fit:1 drive:1 arbor:1 liner:3"),
             ["press fit 20 H7/p6 hub 40 long 25", "press 20 interference 0.03 hub 40 long 25 in brass", "shrink 1 in FN2 hub 2 in long 1 in"],
             "Lame (Shigley); ISO 286; ANSI B4.1", PressTopic.Work),
         new("fit", "limits of a hole, a shaft or both",

@@ -16,7 +16,7 @@ internal static class MoreGeometryTopics
         new("sine bar", "blocks under a sine bar", Words("sine:7 sinebar:7 bar:1 blocks:2 stack:1 slips:2 angle:1"), ["sine bar 5 in 23 deg 41 min", "sine bar 100 mm 8.3 deg"], Plane, GeometryTopics.Sine),
         new("dovetail", "a dovetail over pins", Words("dovetail:8 dovetails:8 pins:2 male:2 female:2 over:1 between:1"), ["dovetail male 60 deg pins 0.25 in width 1.5 in", "dovetail female pins 6 width 40"], Plane, GeometryTopics.Dovetail),
         new("countersink", "depth of a countersink, chamfer or spot for a diameter", Words("countersink:5 countersinking:5 csk:4 chamfer:4 spot:3 depth:2 deep:2 spotting:4"), ["countersink 82 deg to 0.385 in", "countersink 90 deg to 10 from 5"], Plane, GeometryTopics.Countersink),
-        new("point", "length of a drill's point", Words("point:6 tip:5 drill:2 cone:2 length:1 allowance:2"), ["drill point 10", "point 135 deg 1/2"], Plane, GeometryTopics.Point),
+        new("point", "length of a drill's point", Words("point:6 tip:5 drill:2 cone:2 length:1 allowance:1"), ["drill point 10", "point 135 deg 1/2"], Plane, GeometryTopics.Point),
         new("tangent", "outer tangent of two bosses", Words("tangent:7 tangents:7 bosses:4 boss:4 rounds:3"), ["tangent radius 25 and 12 centres 80"], Plane, GeometryTopics.Tangent),
         new("fillet", "where an arm meets a round boss", Words("fillet:7 arm:4 boss:2 into:1"), ["fillet arm 16 into boss radius 20 fillet 3"], Plane, GeometryTopics.Fillet),
         new("vee", "a round in a V-block", Words("vee:6 v-block:7 vblock:7 v:3 block:2 round:1"), ["v-block 90 deg round 20"], Plane, GeometryTopics.Vee),

@@ -16,7 +16,7 @@ internal sealed class Question
     internal Question(string text)
     {
         Text = text;
-        _tokens = TokenReader.Read(Sections.Apart(text));
+        _tokens = TokenReader.Read(Sections.Spelled(Sections.Apart(text)));
     }
 
     /// <summary>As it was put.</summary>

@@ -11,7 +11,7 @@ internal static partial class TokenReader
     // Sizes as they are spoken.
     private static readonly (string Said, string Written)[] Said =
     [
-        ("quarter twenty", "1/4-20"), ("quarter 20", "1/4-20"), ("half inch", "1/2 in"), ("half-inch", "1/2 in"), ("quarter inch", "1/4 in"), ("quarter-inch", "1/4 in"), ("three eighths", "3/8"),
+        ("quarter twenty", "1/4-20"), ("quarter 20", "1/4-20"), ("half inch", "1/2 in"), ("half-inch", "1/2 in"), ("quarter inch", "1/4 in"), ("quarter-inch", "1/4 in"), ("three eighths", "3/8"), ("three eights", "3/8"), ("b and s", "b&s"), ("b & s", "b&s"),
         ("five sixteenths", "5/16"), ("three quarter", "3/4"), ("one inch", "1 in"), ("ten thirty two", "10-32"), ("eight thirty two", "8-32"), ("six thirty two", "6-32"),
         ("high speed steel", "hss"), ("high-speed steel", "hss"), ("brown and sharpe", "b&s"), ("brown & sharpe", "b&s"), ("end-mill", "end mill"),
         ("slot drill", "slotdrill"), ("slot-drill", "slotdrill"), ("hold down", "clamp"), ("hold-down", "clamp"), ("holding down", "clamp"), ("per foot", "foot"), ("a foot", "foot"), ("half moon", "woodruff"),

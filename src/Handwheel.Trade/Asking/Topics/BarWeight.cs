@@ -42,6 +42,7 @@ internal static class BarWeight
     {
         var named = q.Labelled(("long", ["long", "length"]));
         return named.TryGetValue("long", out var l) ? q.Mm(l)
+            : q.Tokens.FirstOrDefault(t => t is { IsNumber: true, Used: false, Unit: "ft" or "m" }) is { } far ? q.Mm(far)
             : q.JustBefore("foot", "feet") * 304.8 ?? q.JustBefore("metre", "meter", "metres", "meters") * 1000
             ?? (q.Has("foot") ? 304.8 : q.Has("metre", "meter") ? 1000 : null);
     }
