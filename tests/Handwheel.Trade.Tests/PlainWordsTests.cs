@@ -72,7 +72,7 @@ public sealed class PlainWordsTests
     [InlineData("stiffness of brass vs steel", "modulus of elasticity", 97, "GPa")]
     [InlineData("biggest end mill shank for r8 collet", "greatest shank in its collet", 0.75, "in")] // common practice
     [InlineData("drawbar 5/8-11 at 30 lbf ft", "preload", 2880, "lbf")] // 360 / (0.2 x 0.625)
-    [InlineData("whats the tap size for three eights fine thread", "hole for 75 % of thread", 0.33441, "in")] // 3/8 - 0.0129904 x 75 / 24
+    [InlineData("whats the tap size for three eights fine", "hole for 75 % of thread", 0.33441, "in")] // 3/8 - 0.0129904 x 75 / 24
     [InlineData("how big a hole for clearance on a number 8 screw", "close drill", double.NaN, "")]
     [InlineData("min and max of a 7h6 dowel", "shaft h6: upper deviation", double.NaN, "")]
     [InlineData("34H11/c11", "hole H11: upper deviation", 160, "um")]

@@ -10,7 +10,7 @@ internal static class AskedFor
         ("metal", "weight weigh weighs density heavy heavier light", "density|weight"), ("metal", "strong strength tensile breaking", "strength"), ("metal", "yield", "yield"), ("metal", "shear", "shear"),
         ("metal", "stiff stiffness modulus young's youngs", "modulus"), ("metal", "expansion expand expands grow grows", "expansion"), ("metal", "kc mc kc1.1 kienzle", "specific cutting|exponent"),
         ("taper", "drawbar", "drawbar"), ("taper", "tang", "tang|socket"), ("taper", "drift slot", "slot"), ("taper", "angle", "half angle|included angle"), ("taper", "included", "included angle"),
-        ("taper", "large big gauge gage", "large end|gauge line"), ("taper", "small little", "small end"), ("taper", "tpf", "taper per foot"), ("taper", "setover offset tailstock", "set over"),
+        ("taper", "large big gauge gage", "large end|gauge line"), ("taper", "small little", "small end"), ("taper", "tpf foot", "taper per foot"), ("taper", "setover offset tailstock", "set over"),
         ("taper", "hold holds holding self-holding release releases stay itself", "holds itself|friction|free it|normal force|pressure"),
         ("thread", "minor core root", "minor"), ("thread", "effective pitch_diameter pitch_dia pitch_line pitchline pd", "pitch diameter|pitch max|pitch min"), ("thread", "major outside od", "major"),
         ("thread", "thread_depth depth_of", "depth of thread"), ("thread", "lead", "lead"), ("thread", "stress_area", "stress area"), ("thread", "allowance", "allowance"), ("thread end", "bore hole", "minor diameter, nut|minor max|minor min"), ("thread end", "stud bolt", "major"),

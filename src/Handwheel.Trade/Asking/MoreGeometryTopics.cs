@@ -22,6 +22,6 @@ internal static class MoreGeometryTopics
         new("vee", "a round in a V-block", Words("vee:6 v-block:7 vblock:7 v:3 block:2 round:1"), ["v-block 90 deg round 20"], Plane, GeometryTopics.Vee),
         new("cusp", "ridges left by a ball or by turning in steps", Words("cusp:7 scallop:6 ball:3 ballnose:4 ballend:4 rough:1 roughness:3 finish:2 nose:3 stepover:4 step-over:4 step:2 ridge:5 flats:1 ridges:5"), ["cusp ball radius 3 step 0.5", "ridge radius 10 step 5 deg"], Plane, GeometryTopics.Cusp),
         new("chip", "chip thinning in a narrow cut", Words("thinning:7 chip:4 thin:1 thickness:2"), ["chip thinning 10 cutter 1 wide 0.05 a tooth"], Plane, GeometryTopics.Chip),
-        new("convert", "inches and millimetres", Words("convert:6 conversion:6 mm:1 inch:2 inches:2 decimal:5 fraction:4 thou:1 metric:2"), ["convert 3/8", "convert 0.25 in", "convert 12.7 mm"], "1 in = 25.4 mm exactly", GeometryTopics.Convert),
+        new("convert", "inches and millimetres, forces, torques, stresses, temperatures", Words("convert:6 conversion:6 mm:1 inch:2 inches:2 decimal:5 fraction:4 thou:1 metric:2"), ["convert 3/8", "convert 0.25 in", "convert 12.7 mm"], "1 in = 25.4 mm exactly", GeometryTopics.Convert),
     ];
 }

@@ -24,7 +24,7 @@ internal static class ThreadTopics
             ["strip M6 8.8 in 6061", "engagement 1/4-20 in brass", "strip 10-32 6 deep in 6061"], "FED-STD-H28/2; ASME B1.1 appendix", StripTopic.Work),
         new("screw", "heads, keys, counterbores and countersinks of screws",
             Words("screw:3 screws:3 head:4 heads:4 socket:4 cap:3 capscrew:5 shcs:6 counterbore:6 counterbored:5 cbore:6 c'bore:6 spotface:4 allen:4 hex:1 bolt:1 flat:2 csk:3 countersunk:4 countersink:2 wrench:4 spanner:4 key:1 grub:6 setscrew:6 button:4 pan:3 bhcs:6 fhcs:6 headless:4"),
-            ["screw M5", "counterbore 1/4 socket cap", "countersunk screw M4"], "ISO 4762, 10642, 7046, 7380-1, 7045, 4017; DIN 974-1, 913; ASME B18.3, B18.6.3, B18.2.1", ScrewTopic.Work),
+            ["screw M5", "counterbore 1/4 socket cap", "countersunk screw M4"], "ISO 4762, 10642, 7046, 7380-1, 7045, 4017, 4032; DIN 974-1, 913; ASME B18.3, B18.6.3, B18.2.1, B18.2.2", ScrewTopic.Work),
         new("thread", "sizes and limits of a thread",
             Words("thread:3 threads:3 threaded:2 threading:2 screwthread:3 pitch:2 minor:3 major:3 unc:2 unf:2 unef:2 limits:2 diameter:1 class:2 stress:2 area:2 tpi:2 size:1 core:2 root:2 effective:2 stud:1"),
             ["thread 10-32 UNF 2B", "thread M6 6g", "thread 1/4-20", "thread M8x1"], "ASME B1.1, B1.30; ISO 724, ISO 965-1", ThreadTopic.Work),
