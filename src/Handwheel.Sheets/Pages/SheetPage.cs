@@ -16,7 +16,7 @@ internal static class SheetPage
     /// <summary>Height of the first page's heading.</summary>
     /// <param name="parts">The sheet's parts.</param>
     /// <returns>Millimetres.</returns>
-    public static double FirstHeadTall(SheetParts parts) => 33 + (Stop(parts).Length > 0 ? 13 : 0) + (TextMeasure.Width(parts.Plan.Job.Title, Face.Bold, 16) > 74 ? 5 : 0);
+    public static double FirstHeadTall(SheetParts parts) => 33 + (Stop(parts).Length > 0 ? 13 : 0) + (parts.Halted ? 6 : 0) + (TextMeasure.Width(parts.Plan.Job.Title, Face.Bold, 16) > 74 ? 5 : 0);
 
     /// <summary>The whole document.</summary>
     /// <param name="parts">The sheet's parts.</param>
@@ -96,7 +96,7 @@ internal static class SheetPage
         return $"""
             {StopBox(parts)}<header class="first"><div class="ti"><p>{Bits.Symbol("wheel", 5.4, 5.4)} dial sheet: every reading to crank to, in order</p><h1>{Markup.Escape(job.Title)}</h1></div>
             <div class="fa"><div class="f2"><span><small>metal</small><b>{Markup.Escape(job.Metal)}</b></span><span><small>unit</small><b>{Markup.Escape(counts)}</b></span><span><small>shop</small><b>{Markup.Escape(parts.Plan.Shop.Title)}</b></span><span class="of"><small>sheet</small><b><big>1</big> of {Bits.Count(count)}</b></span></div>
-            <div class="f2"><span><small>proof</small><b>{proof}</b></span><span><small>revision</small><b>____</b></span><span><small>fingerprint</small><b class="n">{Markup.Escape(parts.Fingerprint)}</b></span><span class="of"><small>to make</small><b>{Bits.Count(job.ToMake)}</b></span></div></div></header>
+            <div class="f2"><span><small>proof</small><b>{proof}</b></span><span><small>revision</small><b>________</b></span><span><small>fingerprint</small><b class="n">{Markup.Escape(parts.Fingerprint)}</b></span><span class="of"><small>to make</small><b>{Bits.Count(job.ToMake)}</b></span></div></div></header>
             {Cautions(parts)}
 
             """;

@@ -149,6 +149,22 @@ internal sealed class DrawingPicture
         _svg.Text(right + 9, _cut.Top - 6, "Z", 8.6, "axis");
         _svg.Text(0, _cut.Top - 6.5, "A\u2013A, cut through and seen from the front", 7.6, "say");
         _svg.Text(_svg.Width, low2 + 8.5, Others(_numbers, _job.Drawing.Others), 7.6, "say", "end");
+        Aside();
+    }
+
+    // What is seen from the front lies hidden behind or before the cut; its sizes, and those seen from the right, are told in words.
+    private void Aside()
+    {
+        foreach (var (drawn, loops) in _part.Features.Where(f => f.Drawn.Feature.View == View.Front))
+        {
+            _svg.Path(_cut.OpenData([.. loops.Select(l => (IReadOnlyList<Point2>)[.. l, l[0]])]), "parthidden");
+        }
+
+        foreach (var line in FeatureLabels.FromAside(_job.Drawing, _numbers).SelectMany(l => TextMeasure.Wrapped(l, Face.Plain, 7.6, _svg.Width)))
+        {
+            _svg.Height += 3.8;
+            _svg.Text(0, _svg.Height - 1, line, 7.6, "say");
+        }
     }
 
     private string Signed(double value)

@@ -35,6 +35,29 @@ internal static class FeatureLabels
         return labels;
     }
 
+    /// <summary>What is seen only from the front or the right: each such feature in a line with its sizes, as no label from above can point at it.</summary>
+    /// <param name="drawing">The drawing.</param>
+    /// <param name="numbers">How the sheet prints.</param>
+    /// <returns>Lines in the order typed.</returns>
+    public static IReadOnlyList<string> FromAside(Drawing drawing, SheetNumbers numbers)
+    {
+        var lines = new List<string>();
+        foreach (var feature in drawing.Features.Where(f => f.View != View.Top))
+        {
+            var labels = Sides(drawing, feature, numbers).Select(s => s.Label).ToList();
+            if (labels.Count == 0 && Label(drawing, feature, numbers) is var (label, _))
+            {
+                labels.Add(label);
+            }
+
+            var at = $"{numbers.Short(feature.Centre.X)}, {numbers.Short(feature.Centre.Y)}";
+            var sizes = labels.Select(l => $"{(l.Symbol == "round" ? "\u00D8 " : string.Empty)}{l.Value}{(l.Upper.Length > 0 ? " " + l.Upper : string.Empty)}{(l.Lower.Length > 0 ? " " + l.Lower : string.Empty)} {l.Name}").ToArray();
+            lines.Add($"from the {(feature.View == View.Front ? "front" : "right")}: {(sizes.Length > 0 ? $"{string.Join("; ", sizes)}; middle at {at}" : Name(feature, numbers) + ", its corners as the drawing says")}");
+        }
+
+        return lines;
+    }
+
     // A block or slot of which a side has limits of its own is told side by side, each with its limits.
     private static List<(SizeLabel Label, double Rim)> Sides(Drawing drawing, Feature feature, SheetNumbers numbers)
     {

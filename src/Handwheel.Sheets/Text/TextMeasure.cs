@@ -76,6 +76,30 @@ internal static class TextMeasure
         return lines;
     }
 
+    /// <summary>Text broken at spaces into lines, each within a width where no word is wider.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="face">Its face.</param>
+    /// <param name="points">Its size, points.</param>
+    /// <param name="width">The width to fill, millimetres.</param>
+    /// <returns>The lines in order.</returns>
+    public static IReadOnlyList<string> Wrapped(string text, Face face, double points, double width)
+    {
+        var lines = new List<string>();
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (lines.Count > 0 && Lines($"{lines[^1]} {word}", face, points, width) == 1)
+            {
+                lines[^1] += " " + word;
+            }
+            else
+            {
+                lines.Add(word);
+            }
+        }
+
+        return lines;
+    }
+
     private static double Advance(int rune, Face face)
     {
         if (face is Face.Figure or Face.FigureBold)
