@@ -20,6 +20,12 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
         }
 
         List<PlanFeature> holes = [.. features.Select(f => f.Plan).OfType<PlanFeature>()];
+        if (step.Allow is { Value: > 0 })
+        {
+            bench.Cannot(step, "A hole with metal left for a last pass cannot be worked out", $"Say what it is bored to instead: 'bore {string.Join(", ", step.Features)} to .. across with', measure it, then bore it with the head set anew.");
+            return;
+        }
+
         if (holes.Count == 0 || !toucher.Use(step, step.Work == HoleWork.Bore ? BoreTo(step, holes[0]) : 0, Pilot(step, holes[0])))
         {
             return;

@@ -68,6 +68,12 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
     // Z belongs to a cutter: the first that this holding uses.
     private void Height(ZeroStep step)
     {
+        if (step.SetTo is not null || step.On is not (ZeroOn.StockTop or ZeroOn.FeatureTop))
+        {
+            bench.Cannot(step, "Z found elsewhere than on top of the work, or set otherwise than as drawn, cannot be worked out", "Find it on the work: 'zero z on bar top by paper 0.05', or on a feature's top.");
+            return;
+        }
+
         bench.ZeroZ = true;
         bench.Paper = step.Size?.Value ?? Gauge("paper") ?? UsualPaper;
         var name = step.Cutter ?? bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).Select(s => s.Cutter).FirstOrDefault(c => c is not null && bench.Shop.Cutters.TryGetValue(c, out var k) && CutterShapes.Turns(k));
