@@ -160,12 +160,28 @@ public sealed record PartFacts(IReadOnlyList<FeatureFacts> Features, IReadOnlyLi
 
     private static double Far(FeatureFacts f) => Math.Sqrt((f.Places[0].X * f.Places[0].X) + (f.Places[0].Y * f.Places[0].Y));
 
+    // A stated depth lies on the floor: on the end of a cut that is no end of what is added before it.
+    private (Lim From, Lim To) Ends(FeatureFacts f)
+    {
+        if (!f.Cut || f.Through || Sizes.FirstOrDefault(s => s is { Stated: true, Kind: "deep" } && s.Feature == f.Name) is not { } deep)
+        {
+            return (f.From, f.To);
+        }
+
+        var added = Features.TakeWhile(h => h != f).Where(h => !h.Cut && h.View == f.View).ToList();
+        bool low = added.Exists(h => Math.Abs(h.From.Nominal - f.From.Nominal) < 1e-6), high = added.Exists(h => Math.Abs(h.To.Nominal - f.To.Nominal) < 1e-6);
+        return low == high ? (f.From, f.To)
+            : low ? (f.From, new(f.To.Nominal, f.From.Nominal + deep.Limits.Lower, f.From.Nominal + deep.Limits.Upper))
+            : (new(f.From.Nominal, f.To.Nominal - deep.Limits.Upper, f.To.Nominal - deep.Limits.Lower), f.To);
+    }
+
     private bool In(FeatureFacts f, Vec p, int sense)
     {
         var (u, v, w) = Seen(f.View, p);
         var (radius, sx, sy) = f.Shape is "tangent" || sense == 0 ? (0, 0, 0) : Place(f);
         var room = sense * radius;
-        var (from, to) = (f.From.Take(-sense), f.To.Take(sense));
+        var (lower, upper) = Ends(f);
+        var (from, to) = (lower.Take(-sense), upper.Take(sense));
         foreach (var place in f.Places)
         {
             var (du, dv) = (u - place.X - sx, v - place.Y - sy);
