@@ -90,7 +90,7 @@ public static class Prover
             .. Plunge.Ask(subject),
             .. known.Graded(Direction.Ask(subject)),
             .. Questions.Lock.Ask(subject),
-            .. Standing.Ask(subject),
+            .. Questions.Spindle.Ask(subject),
             .. Reach.Ask(subject),
             .. known.Graded(Load.Ask(subject, loads)),
             .. known.Graded(Thin.Ask(subject, loads)),

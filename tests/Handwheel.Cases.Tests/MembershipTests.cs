@@ -80,7 +80,7 @@ public sealed class MembershipTests(ITestOutputHelper output)
             }
 
             output.WriteLine(FormattableString.Invariant($"{name} {variant}: {wrong.Count} wrong {string.Join(" ", wrong.Take(4))}"));
-            Assert.InRange(wrong.Count, 0, Places / 20_000);
+            Assert.Empty(wrong.Take(8));
         }
     }
 }

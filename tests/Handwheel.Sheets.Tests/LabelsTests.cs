@@ -23,6 +23,9 @@ public sealed partial class LabelsTests
         var faults = new List<string>();
         var pictures = Pictures().Matches(Sheet(name)).Select(m => m.Value).ToArray();
         Assert.NotEmpty(pictures);
+        Assert.Contains(pictures, p => Texts().IsMatch(p));
+        Assert.Contains(pictures, p => Says().Match(p).Groups["says"].Value.StartsWith("Step", StringComparison.Ordinal) && Outline(p).Count > 0);
+        Assert.Contains(pictures, p => Depths().IsMatch(p));
         foreach (var picture in pictures)
         {
             var says = Says().Match(picture).Groups["says"].Value;

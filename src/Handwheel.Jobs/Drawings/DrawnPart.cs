@@ -74,12 +74,8 @@ public sealed class DrawnPart
         var (from, to) = outlines.Ends(feature);
         if (feature is { Through: true, IsCut: true } && sofar is { } box)
         {
-            (from, to) = feature.View switch
-            {
-                View.Front => (box.Min.Y - Past, box.Max.Y + Past),
-                View.Right => (box.Min.X - Past, box.Max.X + Past),
-                _ => (box.Min.Z - Past, box.Max.Z + Past),
-            };
+            (from, to) = FeatureView.Ends(feature.View, box);
+            (from, to) = (from - Past, to + Past);
         }
 
         var solids = outer.Select((o, i) => FeatureSolids.Of(feature, outlines, (o, inner.Count > 0 ? inner[i] : null, centres[i]), from, to)).ToArray();

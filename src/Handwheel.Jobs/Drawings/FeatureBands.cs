@@ -14,6 +14,10 @@ internal sealed class FeatureBands(Drawing drawing)
 {
     private const double Same = 1e-6;
 
+    // What was asked already: an end that follows a face follows that face's own ends, and so on down.
+    private readonly Dictionary<Feature, (Limits From, Limits To)> known = new(ReferenceEqualityComparer.Instance);
+    private FeatureOutlines? nominal;
+
     // Limits of one dimension of a shape: a stated size first, then what the feature itself says, then any size, then the general limits.
     internal Limits Dimension(Feature feature, SizeKind? kind, Limits own, string? face = null)
     {
@@ -28,6 +32,16 @@ internal sealed class FeatureBands(Drawing drawing)
 
     // Limits of the two ends, as coordinates along the view's axis. A cut opens in a face: where that face is aimed elsewhere than drawn, the cut goes with it.
     internal (Limits From, Limits To) Ends(Feature feature)
+    {
+        if (!known.TryGetValue(feature, out var ends))
+        {
+            known[feature] = ends = Followed(feature);
+        }
+
+        return ends;
+    }
+
+    private (Limits From, Limits To) Followed(Feature feature)
     {
         var from = End(feature.From);
         var to = End(feature.To);
@@ -78,7 +92,7 @@ internal sealed class FeatureBands(Drawing drawing)
     // Whether a cut lies over a feature in plan, as drawn.
     private bool Over(Feature host, Feature cut)
     {
-        var nominal = new FeatureOutlines(drawing, PartVariant.Nominal);
+        nominal ??= new FeatureOutlines(drawing, PartVariant.Nominal);
         var (under, over) = (nominal.Of(host).Outlines, nominal.Of(cut));
         return under.Any(u => over.Centres.Any(u.Contains) || over.Outlines.Any(o => o.Pieces.Any(p => u.Contains((p.From + p.To) * 0.5))));
     }

@@ -57,7 +57,7 @@ internal sealed class CutChecks(FindingBag bag)
 
     private static bool Meets(DrawnFeature cut, Outline outline, Union metal)
     {
-        var own = InPart(cut.Feature.View, outline.Bounds, cut.From, cut.To).Intersection(metal.Bounds);
+        var own = FeatureView.Over(cut.Feature.View, outline.Min, outline.Max, (cut.From, cut.To)).Intersection(metal.Bounds);
         if (own.IsEmpty || Math.Min(own.Size.X, Math.Min(own.Size.Y, own.Size.Z)) <= 1e-6)
         {
             return false;
@@ -79,11 +79,4 @@ internal sealed class CutChecks(FindingBag bag)
         bool Common(Line3 line, double from, double to) =>
             cut.Solid.Sound(line).Intersection(metal.Sound(line)).Any(s => Math.Min(s.To, to) - Math.Max(s.From, from) > 1e-6);
     }
-
-    private static Box3 InPart(View view, Box3 plan, double from, double to) => view switch
-    {
-        View.Front => new(new(plan.Min.X, from, plan.Min.Y), new(plan.Max.X, to, plan.Max.Y)),
-        View.Right => new(new(from, plan.Min.X, plan.Min.Y), new(to, plan.Max.X, plan.Max.Y)),
-        _ => new(new(plan.Min.X, plan.Min.Y, from), new(plan.Max.X, plan.Max.Y, to)),
-    };
 }

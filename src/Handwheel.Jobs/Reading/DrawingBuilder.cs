@@ -1,5 +1,5 @@
-using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Drawings;
+using Handwheel.Jobs.Findings;
 using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
 
@@ -37,7 +37,7 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
         };
     }
 
-    private void Add(FeatureDraft draft, ShapeBuilder shapes, (Point3 Least, Point3 Most)? extent)
+    private void Add(FeatureDraft draft, ShapeBuilder shapes, Box3? extent)
     {
         if (draft.Broken || bag.Full || shapes.Shape(draft) is not { } shape || Ends(draft, extent) is not { } ends)
         {
@@ -119,12 +119,11 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
         return placed[draft] = centre is { } c ? new PlaceBuilder(bag, worker).Places(draft, c, inherited) : null;
     }
 
-    private (Limits From, Limits To)? Ends(FeatureDraft draft, (Point3 Least, Point3 Most)? extent)
+    private (Limits From, Limits To)? Ends(FeatureDraft draft, Box3? extent)
     {
         if (draft.Through)
         {
-            var (least, most) = extent ?? default;
-            var (from, to) = draft.View switch { View.Front => (least.Y, most.Y), View.Right => (least.X, most.X), _ => (least.Z, most.Z) };
+            var (from, to) = FeatureView.Ends(draft.View, extent ?? default);
             return (new Limits(from, from, from), new Limits(to, to, to));
         }
 

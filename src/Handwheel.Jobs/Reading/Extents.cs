@@ -7,16 +7,16 @@ namespace Handwheel.Jobs.Reading;
 internal static class Extents
 {
     // Null where nothing is added.
-    public static (Point3 Least, Point3 Most)? Of(IEnumerable<Feature> features)
+    public static Box3? Of(IEnumerable<Feature> features)
     {
         var known = features.ToDictionary(f => f.Name, StringComparer.Ordinal);
-        (Point3 Least, Point3 Most)? box = null;
+        Box3? box = null;
         foreach (var feature in known.Values.Where(f => !f.IsCut))
         {
             if (Plan(feature, known) is var (low, high))
             {
-                var one = InPart(feature, low, high);
-                box = box is null ? one : Joined(box.Value, one);
+                var one = FeatureView.Over(feature.View, low, high, (feature.From.Nominal, feature.To.Nominal));
+                box = box?.Union(one) ?? one;
             }
         }
 
@@ -121,17 +121,6 @@ internal static class Extents
         var turned = Turned(place.Mirrored ? new Point2(-p.X, p.Y) : p, place.Turn);
         return new Point2(place.Centre.X + turned.X, place.Centre.Y + turned.Y);
     }
-
-    private static (Point3 Least, Point3 Most) InPart(Feature f, Point2 low, Point2 high) => f.View switch
-    {
-        View.Front => (new Point3(low.X, f.From.Nominal, low.Y), new Point3(high.X, f.To.Nominal, high.Y)),
-        View.Right => (new Point3(f.From.Nominal, low.X, low.Y), new Point3(f.To.Nominal, high.X, high.Y)),
-        _ => (new Point3(low.X, low.Y, f.From.Nominal), new Point3(high.X, high.Y, f.To.Nominal)),
-    };
-
-    private static (Point3 Least, Point3 Most) Joined((Point3 Least, Point3 Most) a, (Point3 Least, Point3 Most) b) => (
-        new Point3(Math.Min(a.Least.X, b.Least.X), Math.Min(a.Least.Y, b.Least.Y), Math.Min(a.Least.Z, b.Least.Z)),
-        new Point3(Math.Max(a.Most.X, b.Most.X), Math.Max(a.Most.Y, b.Most.Y), Math.Max(a.Most.Z, b.Most.Z)));
 
     private static (Point2 Low, Point2 High) Joined((Point2 Low, Point2 High) a, (Point2 Low, Point2 High) b) => (
         new Point2(Math.Min(a.Low.X, b.Low.X), Math.Min(a.Low.Y, b.Low.Y)), new Point2(Math.Max(a.High.X, b.High.X), Math.Max(a.High.Y, b.High.Y)));

@@ -35,18 +35,14 @@ internal sealed class JobChecks(FindingBag bag, Shop? shop)
 
     private void InStock(Job job)
     {
-        if (Extents.Of(job.Drawing.Features) is not var (least, most))
+        if (Extents.Of(job.Drawing.Features) is not { } drawn)
         {
             return;
         }
 
         // What the limits allow to be smaller may be.
-        if (!bag.Halts)
-        {
-            var part = DrawnPart.Of(job.Drawing, PartVariant.LeastMetal).Solid.Bounds;
-            (least, most) = (part.Min, part.Max);
-        }
-
+        var part = bag.Halts ? drawn : DrawnPart.Of(job.Drawing, PartVariant.LeastMetal).Solid.Bounds;
+        var (least, most) = (part.Min, part.Max);
         var s = job.Stock;
         (string Axis, double Under, double Over)[] axes =
         [

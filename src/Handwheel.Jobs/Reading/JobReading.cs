@@ -55,7 +55,7 @@ internal sealed class JobReading(SourceText source, FindingBag bag, Func<string,
             Stock = (held ?? NoStock()) with { Metal = HeadReader.Title(heads.GetValueOrDefault("metal")) },
             Stages = steps,
         };
-        var sound = bag.Count == 0 && drawn.Features.Count > 0;
+        var sound = !bag.Halts && drawn.Features.Count > 0;
         var cuts = new CutChecks(bag);
         if (sound && cuts.Follow(drawn))
         {

@@ -6,7 +6,7 @@ using Handwheel.Solids.Geometry;
 namespace Handwheel.Jobs.Reading;
 
 // Reads the stock: its heading and the lines under it.
-internal sealed class StockReader(FindingBag bag, NumberReader numbers, Evaluator evaluator, (Point3 Least, Point3 Most)? part)
+internal sealed class StockReader(FindingBag bag, NumberReader numbers, Evaluator evaluator, Box3? part)
 {
     private const string FormMend =
         "Stock is 'bar 14 wide, 30 high, 48 long', 'round 20, 60 long', 'tube 30 bore 10, 60 long', 'hex 17 across flats, 40 long', 'plate' as a bar, 'blank 1 a side, 0.5 on top, 8 below'.";

@@ -11,6 +11,10 @@ internal sealed class SidePlaces(HeldMetal metal, bool alongX, bool high)
     private const int Across = 8;
     private const double Same = 1e-6;
 
+    // The highest place looked at is this far under the top, the lowest this far over what holds, millimetres: clear of rounding and of an edge's burr.
+    private const double Under = 0.05;
+    private const double Over = 0.3;
+
     private readonly record struct Met(double Place, double Across, double Height);
 
     // Place along the axis, place across it, height of the finder's end; null where there is no metal above what holds.
@@ -23,7 +27,7 @@ internal sealed class SidePlaces(HeldMetal metal, bool alongX, bool high)
         List<Met> met = [];
         for (var i = 0; i <= Heights; i++)
         {
-            var z = top - 0.05 - ((top - 0.05 - low - 0.3) * i / Heights);
+            var z = top - Under - ((top - Under - low - Over) * i / Heights);
             for (var k = 1; k < Across; k++)
             {
                 var across = from + ((to - from) * k / Across);
@@ -43,7 +47,7 @@ internal sealed class SidePlaces(HeldMetal metal, bool alongX, bool high)
         var level = met.Where(m => Math.Abs(m.Place - outermost) <= Same).ToList();
         var best = level
             .OrderByDescending(Flatness)
-            .ThenBy(m => Math.Round(Math.Abs(Depth(level, m) - Wanted(level, m)), 6))
+            .ThenBy(m => Math.Round(OffWanted(level, m), 6))
             .ThenBy(m => Math.Round(Math.Abs(m.Across - ((from + to) / 2)), 6))
             .First();
         best = Round(best, [(0, 0.5), (0, -0.5)]) > 0 ? best : Climbed(best);
@@ -62,14 +66,12 @@ internal sealed class SidePlaces(HeldMetal metal, bool alongX, bool high)
     private int Round(Met m, (double Across, double Height)[] round) =>
         round.Count(r => Out(m.Across + r.Across, m.Height + r.Height) is { } place && Math.Abs(place - m.Place) <= Same);
 
-    // How far below the top of the side it stands.
-    private static double Depth(List<Met> level, Met m) => level.Where(l => l.Across == m.Across).Max(l => l.Height) + 0.05 - m.Height;
-
-    // A low side is met half way down.
-    private static double Wanted(List<Met> level, Met m)
+    // How far a place is from where it is wanted below the top of its side: a low side is met half way down.
+    private static double OffWanted(List<Met> level, Met m)
     {
         var own = level.Where(l => l.Across == m.Across).Select(l => l.Height).ToList();
-        return Math.Min(Below, (own.Max() + 0.05 - own.Min()) / 2);
+        var top = own.Max() + Under;
+        return Math.Abs(top - m.Height - Math.Min(Below, (top - own.Min()) / 2));
     }
 
     // An edge between the heights looked at is gone to.

@@ -82,15 +82,7 @@ internal sealed class AimedDrawing
             place.Mirrored);
     }
 
-    // A point of the plan at a depth, in the part frame.
-    internal static Point3 ToPart(View view, Point2 p, double depth) => view switch
-    {
-        View.Front => new(p.X, depth, p.Y),
-        View.Right => new(depth, p.X, p.Y),
-        _ => new(p.X, p.Y, depth),
-    };
-
-    internal static Point3 AxisOf(View view) => ToPart(view, new(0, 0), 1);
+    internal static Point3 AxisOf(View view) => FeatureView.Place(view, default, 1);
 
     private PlanOutline OutlineOfTangent(TangentShape t)
     {

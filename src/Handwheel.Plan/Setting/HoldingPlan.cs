@@ -35,8 +35,8 @@ internal sealed class HoldingPlan
         return stock.Form == StockForm.Round ? Math.Max(high, wide) : Math.Sqrt((high * high) + (wide * wide));
     }
 
-    // A height typed in a step, of the part frame turned into the holding: where a feature ends at it, as drawn, the middle of what its limits allow.
-    internal double Height(double typed, string? feature = null)
+    // A height typed in a step, of the part frame turned into the holding: where a feature ends at it, as drawn, the middle of what its limits allow; the named feature's end before another's.
+    internal double Height(double typed, string? feature)
     {
         var height = typed + Placement.Shift.Z;
         var ends = drawing.Job.Drawing.Features.Where(IsUpright).SelectMany(f => new[] { (f, Drawn: HeightAt(f, f.From.Nominal), Aimed: HeightAt(f, drawing.Ends(f).From)), (f, Drawn: HeightAt(f, f.To.Nominal), Aimed: HeightAt(f, drawing.Ends(f).To)) })
@@ -98,7 +98,7 @@ internal sealed class HoldingPlan
             var centre = drawing.PlaceOf(f, place);
             var turn = (place.Mirrored ? -block.Turn : block.Turn) + place.Turn;
             var corners = PlanOutline.Rectangle(centre, block.Wide.Middle, block.Deep.Middle, turn).Edges
-                .SelectMany(e => new[] { f.From.Middle, f.To.Middle }.Select(d => Placement.Apply(AimedDrawing.ToPart(f.View, e.From, d)))).ToList();
+                .SelectMany(e => new[] { f.From.Middle, f.To.Middle }.Select(d => Placement.Apply(FeatureView.Place(f.View, e.From, d)))).ToList();
             Point3 least = new(corners.Min(p => p.X), corners.Min(p => p.Y), corners.Min(p => p.Z)), most = new(corners.Max(p => p.X), corners.Max(p => p.Y), corners.Max(p => p.Z));
             if (!corners.TrueForAll(p => Ends(p.X, least.X, most.X) && Ends(p.Y, least.Y, most.Y) && Ends(p.Z, least.Z, most.Z)))
             {
@@ -115,7 +115,7 @@ internal sealed class HoldingPlan
 
     private static bool Ends(double at, double least, double most) => at - least < 1e-6 || most - at < 1e-6;
 
-    internal double HeightAt(Feature f, double depth) => Placement.Apply(AimedDrawing.ToPart(f.View, f.Centre, depth)).Z;
+    internal double HeightAt(Feature f, double depth) => Placement.Apply(FeatureView.Place(f.View, f.Centre, depth)).Z;
 
     // The travel that a size across a feature, or along an axis of the part, lies along here; null where it lies along none.
     internal Axis? AxisOf(Size size, Feature feature)
@@ -123,8 +123,8 @@ internal sealed class HoldingPlan
         var turn = feature.Shape switch { BlockShape b => b.Turn, SlotShape s => s.Turn, _ => 0 } + feature.Places[0].Turn;
         var way = (size.Kind, size.Along) switch
         {
-            (SizeKind.Long, _) => AimedDrawing.ToPart(feature.View, Plane.Polar(new(0, 0), 1, turn), 0),
-            (SizeKind.Wide or SizeKind.AcrossFlats, _) => AimedDrawing.ToPart(feature.View, Plane.Polar(new(0, 0), 1, turn + (Math.PI / 2)), 0),
+            (SizeKind.Long, _) => FeatureView.Place(feature.View, Plane.Polar(new(0, 0), 1, turn), 0),
+            (SizeKind.Wide or SizeKind.AcrossFlats, _) => FeatureView.Place(feature.View, Plane.Polar(new(0, 0), 1, turn + (Math.PI / 2)), 0),
             (SizeKind.Across, _) => new(1, 0, 0),
             (SizeKind.Distance, "x") => new(1, 0, 0),
             (SizeKind.Distance, "y") => new(0, 1, 0),
@@ -137,7 +137,7 @@ internal sealed class HoldingPlan
 
     internal Point2 InPlan(View view, Point2 p)
     {
-        var q = Placement.Apply(AimedDrawing.ToPart(view, p, 0));
+        var q = Placement.Apply(FeatureView.Place(view, p, 0));
         return new(q.X, q.Y);
     }
 

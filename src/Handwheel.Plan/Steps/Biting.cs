@@ -17,7 +17,7 @@ internal sealed class Biting(Bench bench)
             return;
         }
 
-        var to = step.To is { } typed ? bench.Plan.Height(typed.Value) : step.Through ? f.Low - bench.Past : f.Low;
+        var to = step.To is { } typed ? bench.Plan.Height(typed.Value, f.Feature.Name) : step.Through ? f.Low - bench.Past : f.Low;
         var depths = bench.Depths(f.High, to, step.PerPass, "the depth");
         var turning = bench.Machine.Setup.Rotary is { Lies: false } && f.Centres.All(c => Plane.Distance(c, new(0, 0)) > 1e-6);
         var ordered = turning ? f.Centres.OrderBy(c => Math.Round(Plane.Positive(Plane.Angle(c)), 9)).ToList() : [.. f.Centres];

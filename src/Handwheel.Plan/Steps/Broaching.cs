@@ -79,7 +79,7 @@ internal sealed class Broaching(Bench bench, Toucher toucher)
 
     private void Push(BroachStep step, PlanFeature f, PolygonShape shape, Cutter broach, (int Count, double By, double Off) pushes)
     {
-        var to = step.To is { } typed ? bench.Plan.Height(typed.Value) : step.Through || f.Feature.Through ? f.Low - bench.Past : f.Low;
+        var to = step.To is { } typed ? bench.Plan.Height(typed.Value, f.Feature.Name) : step.Through || f.Feature.Through ? f.Low - bench.Past : f.Low;
         var name = f.Feature.Name;
         var x = bench.Show(bench.Reading(Axis.X, $"X of {name}", "as drawn, at the middle of its limits", bench.Figures.L(f.Centre.X), f.Centre.X, Toward.Nearest));
         var y = bench.Show(bench.Reading(Axis.Y, $"Y of {name}", "as drawn, at the middle of its limits", bench.Figures.L(f.Centre.Y), f.Centre.Y, Toward.Nearest));

@@ -19,7 +19,7 @@ internal sealed class Facing(Bench bench)
     internal void Plan(FaceStep step, double allow, Typed? perPass)
     {
         if (bench.Plan.Find(step.Feature) is { Feature: { IsCut: true, Shape: BlockShape } } cut && step.Clear.Count == 0
-            && new OpenMilling(bench).Plan(step, cut, bench.Plan.Height(step.To.Value), allow, perPass, onlyWalls: allow <= 0 && step.Allow is { Value: > 0 }))
+            && new OpenMilling(bench).Plan(step, cut, bench.Plan.Height(step.To.Value, step.Feature), allow, perPass, onlyWalls: allow <= 0 && step.Allow is { Value: > 0 }))
         {
             return;
         }

@@ -60,7 +60,7 @@ internal sealed class FlatMilling(Bench bench)
         }
 
         var edge = bench.Drawing.Outline(f, f.Places[0]).Edges[0];
-        var n = bench.AtZero.Placement.Direction(AimedDrawing.ToPart(f.View, edge.Normal, 0));
+        var n = bench.AtZero.Placement.Direction(FeatureView.Place(f.View, edge.Normal, 0));
         var theta = 90 - (Math.Atan2(n.Z, n.Y) * Setting.Plane.ToDegrees);
         var share = 360.0 / ((PolygonShape)f.Shape).Sides;
         var rest = theta - (share * Math.Floor((theta / share) + 1e-9));
@@ -70,7 +70,7 @@ internal sealed class FlatMilling(Bench bench)
     // Its two ends along X, and which of them the metal goes on at.
     private (double Free, double Shoulder, bool Left) Run(Feature f)
     {
-        double X(double depth) => bench.AtZero.Placement.Apply(AimedDrawing.ToPart(f.View, f.Centre, depth)).X;
+        double X(double depth) => bench.AtZero.Placement.Apply(FeatureView.Place(f.View, f.Centre, depth)).X;
         double a = X(f.From.Middle), b = X(f.To.Middle);
         double low = Math.Min(a, b), high = Math.Max(a, b);
         var chuck = bench.Machine.Setup.Fixtures.First(k => k.Holds);

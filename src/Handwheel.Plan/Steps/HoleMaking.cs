@@ -129,7 +129,7 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
     {
         if (step.To is { } typed)
         {
-            return bench.Plan.Height(typed.Value);
+            return bench.Plan.Height(typed.Value, hole.Feature.Name);
         }
 
         return step.Through || hole.Feature.Through || hole.Feature.Shape is null ? Under(hole, centre) - bench.Past : hole.Low;

@@ -25,7 +25,7 @@ internal sealed class PocketMilling(Bench bench)
 
         bench.Offs.Clear();
         bench.OffsOf = step;
-        var to = step.To is { } typed ? bench.Plan.Height(typed.Value) : f.Low;
+        var to = step.To is { } typed ? bench.Plan.Height(typed.Value, f.Feature.Name) : f.Low;
         if (AimedDrawing.RadiusOf(f.Feature) is { } radius)
         {
             if (new RoundMilling(bench).Centred(step, f))

@@ -24,7 +24,7 @@ internal sealed class RoundMilling(Bench bench)
             return;
         }
 
-        var to = bench.Plan.Height(step.To.Value);
+        var to = bench.Plan.Height(step.To.Value, f.Feature.Name);
         if (step.Inside)
         {
             var inner = f.Feature.Shape is RingShape ring ? ring.Bore.Middle / 2 : radius;

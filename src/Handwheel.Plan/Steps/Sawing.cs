@@ -33,7 +33,7 @@ internal sealed class Sawing(Bench bench)
         alongX = step.From is "near" or "far";
 
         var named = step.Under is { } under ? bench.Plan.Find(under) : null;
-        var upper = step.At is { } at ? bench.Plan.Height(at.Value) : named is not null ? named.Low - (step.Allow?.Value ?? 0) : double.NaN;
+        var upper = step.At is { } at ? bench.Plan.Height(at.Value, feature: step.Under) : named is not null ? named.Low - (step.Allow?.Value ?? 0) : double.NaN;
         if (double.IsNaN(upper) || (named is null && step.Web is not null))
         {
             bench.Cannot(step, $"What the saw goes under ('{step.Under}') does not stand upright in this holding.", "Name a feature that lies level here.");
@@ -220,7 +220,9 @@ internal sealed class Sawing(Bench bench)
             }
         }
 
-        var end = ends.Count == 0 ? 0 : plus ? ends.Max() : ends.Min();
+        // A web wider than all that is sawn: to the outline's end.
+        ends.AddRange(ends.Count == 0 ? kerf.Select(Along) : []);
+        var end = plus ? ends.Max() : ends.Min();
         var to = bench.Clearing(Feed, "until all but the web is through", plus ? end + past : end - past, plus);
         to = to with { Formula = "where the web ends + some room", PutIn = $"{bench.Figures.L(end)} {(plus ? "+" : "-")} {bench.Figures.L(past)}, {(plus ? "up" : "down")} to {bench.Figures.L(to.Result)}" };
         return show ? bench.Show(to) : to;
@@ -240,6 +242,7 @@ internal sealed class Sawing(Bench bench)
         bench.Free(Feed, from);
     }
 
+    // A caliper over a strip tells a web within this; a saw's size and how true it runs tell it within four times as much (common practice, no source).
     private void Measured(SawStep step, Working first, Working over, (double Turn, bool Far, bool Plus, double Web) at)
     {
         var figures = bench.Figures;

@@ -87,7 +87,7 @@ internal sealed class SideMilling(Bench bench)
         Run(step, f, edge, word, cone.Off, cone.Depth.Result, null, cone.Depth);
 
     private void Side(SideStep step, PlanFeature f, PlanEdge edge, string word, double allow, Typed? perPass) =>
-        Run(step, f, edge, word, (lies, name, alongX, plus) => Off(f, lies, name, alongX, plus, allow), bench.Plan.Height(step.To.Value), perPass, null, onlyEdge: allow <= 0 && step.Allow is { Value: > 0 });
+        Run(step, f, edge, word, (lies, name, alongX, plus) => Off(f, lies, name, alongX, plus, allow), bench.Plan.Height(step.To.Value, f.Feature.Name), perPass, null, onlyEdge: allow <= 0 && step.Allow is { Value: > 0 });
 
     // Beside what is cut away the metal lies outside its outline.
     private static PlanEdge FromMetal(PlanFeature f, PlanEdge edge) => f.Feature.IsCut ? edge with { From = edge.To, To = edge.From } : edge;

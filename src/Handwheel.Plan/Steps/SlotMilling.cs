@@ -22,7 +22,7 @@ internal sealed class SlotMilling(Bench bench)
 
         bench.Offs.Clear();
         bench.OffsOf = step;
-        var to = step.To is { } typed ? bench.Plan.Height(typed.Value) : step.Through ? f.Low - bench.Past : f.Low;
+        var to = step.To is { } typed ? bench.Plan.Height(typed.Value, f.Feature.Name) : step.Through ? f.Low - bench.Past : f.Low;
         switch (f.Feature.Shape)
         {
             case SlotShape slot:

@@ -1,3 +1,4 @@
+using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Setting;
 using Handwheel.Quantities;
@@ -22,7 +23,7 @@ internal sealed class Uprighting(Bench bench)
         }
 
         // The end further from the axis is the mouth.
-        Point3 At(double depth) => bench.AtZero.Placement.Apply(AimedDrawing.ToPart(f.View, f.Centre, depth));
+        Point3 At(double depth) => bench.AtZero.Placement.Apply(FeatureView.Place(f.View, f.Centre, depth));
         double Along(double depth) => ((At(depth).Y - axis.Y) * way.Y) + ((At(depth).Z - axis.Z) * way.Z);
         double low = Along(f.From.Middle), high = Along(f.To.Middle);
         var sign = Math.Abs(low) > Math.Abs(high) + 1e-6 ? Math.Sign(low) : Math.Abs(high) > Math.Abs(low) + 1e-6 ? Math.Sign(high) : f.View == Jobs.Drawings.View.Front ? -1 : 1;

@@ -57,14 +57,14 @@ internal sealed record DesignSite
     public double Round(DrawnFeature feature)
     {
         var bounds = Least.Solid.Bounds;
-        var (low, high) = Ends(feature.Feature.View, bounds);
+        var (low, high) = FeatureView.Ends(feature.Feature.View, bounds);
         var middle = (Math.Max(feature.From, low) + Math.Min(feature.To, high)) / 2;
         var radius = Radius(feature);
         var thinnest = double.PositiveInfinity;
         for (var i = 0; i < 48; i++)
         {
             var (s, c) = Math.SinCos((i + 0.25) * Math.PI / 24);
-            var line = Line3.Through(Placed(feature.Feature.View, feature.Centres[0], middle), Placed(feature.Feature.View, feature.Centres[0] + new Point2(c, s), middle));
+            var line = Line3.Through(FeatureView.Place(feature.Feature.View, feature.Centres[0], middle), FeatureView.Place(feature.Feature.View, feature.Centres[0] + new Point2(c, s), middle));
             var span = Least.Solid.Sound(line).Where(t => t.To > radius).Select(t => t.To - Math.Max(radius, t.From)).FirstOrDefault();
             thinnest = Math.Min(thinnest, span);
         }
@@ -77,7 +77,7 @@ internal sealed record DesignSite
 
     private double Along(DrawnFeature feature, Point2 p)
     {
-        var line = Line3.Through(Placed(feature.Feature.View, p, 0), Placed(feature.Feature.View, p, 1));
+        var line = Line3.Through(FeatureView.Place(feature.Feature.View, p, 0), FeatureView.Place(feature.Feature.View, p, 1));
         var length = 0.0;
         foreach (var span in Least.Solid.Sound(line))
         {
@@ -86,19 +86,4 @@ internal sealed record DesignSite
 
         return length;
     }
-
-    private static (double Low, double High) Ends(View view, Box3 box) => view switch
-    {
-        View.Front => (box.Min.Y, box.Max.Y),
-        View.Right => (box.Min.X, box.Max.X),
-        _ => (box.Min.Z, box.Max.Z),
-    };
-
-    // A place of a view's plan and depth, part frame.
-    private static Point3 Placed(View view, Point2 plan, double along) => view switch
-    {
-        View.Front => new(plan.X, along, plan.Y),
-        View.Right => new(along, plan.X, plan.Y),
-        _ => new(plan.X, plan.Y, along),
-    };
 }

@@ -38,7 +38,7 @@ internal sealed class FeatureProbe
         Turn = feature.Places.Count > index ? feature.Places[index].Turn : 0;
         Mirrored = feature.Places.Count > index && feature.Places[index].Mirrored;
         (Bottom, Top) = (Math.Min(drawn.From, drawn.To), Math.Max(drawn.From, drawn.To));
-        double low = FeatureView.InView(feature.View, bounds.Min).Z, high = FeatureView.InView(feature.View, bounds.Max).Z;
+        var (low, high) = FeatureView.Ends(feature.View, bounds);
         double first = Math.Max(Bottom, low), last = Math.Min(Top, high);
         (first, last) = OffChamfers(first, last);
         levels = [.. (feature.Shape is ConeShape ? ConeShares : Shares).Select(s => first + ((last - first) * s))];

@@ -17,9 +17,6 @@ internal sealed class Gouge
     // Less than this is arithmetic, not metal, millimetres.
     private const double Certain = 1e-5;
 
-    // Deeper than this nobody asks for the last hundredth, millimetres.
-    private const double Gross = 1;
-
     // A feature that has lost metal on this share of the rays through it is gone.
     private const double AllOfIt = 0.98;
 
@@ -115,7 +112,7 @@ internal sealed class Gouge
 
     private Finding? Told(List<(Missing Missing, int Stroke)> lost)
     {
-        var deepest = Solids.Questions.Gouge.Deepest(subject.Trace.Last.Piece, subject.Least.Solid, [.. lost.Select(l => l.Missing.Ends)], nets.Last.Spacing, Gross);
+        var deepest = Solids.Questions.Gouge.Deepest(subject.Trace.Last.Piece, subject.Least.Solid, [.. lost.Select(l => l.Missing.Ends)], nets.Last.Spacing);
         var (deep, at) = (deepest.Depth, deepest.End);
         if (deep <= Certain)
         {
@@ -131,7 +128,7 @@ internal sealed class Gouge
         var turning = lost.Select(l => subject.Trace.Strokes[l.Stroke]).Where(s => s.Cutting && s.Legs.Any(l => l.IsTurning)).MinBy(s => s.Index);
         if (whole && feature is not null)
         {
-            var axis = AxisOf(feature);
+            var axis = FeatureView.Axis(feature.Feature.View);
             deep = lost.Where(l => l.Missing.Axis == axis && feature.Solid.Contains(l.Missing.Middle)).Select(l => l.Missing.Span.Length).DefaultIfEmpty(deep).Max();
         }
 
@@ -183,7 +180,7 @@ internal sealed class Gouge
     // The share of a feature's rays (along its depth) on which it has lost an end; none where less than half of it is lost.
     private double Share(DrawnFeature feature, List<(Missing Missing, int Stroke)> lost)
     {
-        var axis = AxisOf(feature);
+        var axis = FeatureView.Axis(feature.Feature.View);
         int all = 0, hurt = 0;
         double whole = 0, gone = 0;
         var byRay = lost.Where(l => l.Missing.Axis == axis).ToLookup(l => l.Missing.Ray, l => l.Missing.Span);
@@ -207,13 +204,6 @@ internal sealed class Gouge
         return all == 0 || gone < 0.5 * whole ? 0 : (double)hurt / all;
     }
 
-    private static int AxisOf(DrawnFeature feature) => feature.Feature.View switch
-    {
-        View.Front => 1,
-        View.Right => 0,
-        _ => 2,
-    };
-
     // Whether an interval lost takes an end of a feature.
     private static bool Takes(Span lost, double low, double high) => lost.From < high && lost.To > low && (lost.To >= high - 0.01 || lost.From <= low + 0.01);
 
@@ -227,7 +217,7 @@ internal sealed class Gouge
 
     private static double Off(Outline outline, DrawnFeature feature, Point3 p)
     {
-        var inView = Measuring.FeatureView.InView(feature.Feature.View, p);
+        var inView = FeatureView.InView(feature.Feature.View, p);
         return outline.DistanceTo(new Point2(inView.X, inView.Y));
     }
 

@@ -10,9 +10,6 @@ internal static class Leftover
 {
     private const double Certain = 1e-5;
 
-    // Thicker than this nobody asks for the last hundredth, millimetres.
-    private const double Gross = 1;
-
     /// <summary>Asks.</summary>
     /// <param name="subject">What is looked at.</param>
     /// <param name="nets">The nets.</param>
@@ -25,7 +22,7 @@ internal static class Leftover
         var findings = new List<Finding>();
         foreach (var group in over.GroupBy(m => Places.Nearest(subject.Aimed, m.Middle, cutsToo: true), StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            var deepest = Solids.Questions.Leftover.Deepest(subject.Trace.Last.Piece, subject.Most.Solid, [.. group.Select(m => m.Ends)], nets.Last.Spacing, Gross);
+            var deepest = Solids.Questions.Leftover.Deepest(subject.Trace.Last.Piece, subject.Most.Solid, [.. group.Select(m => m.Ends)], nets.Last.Spacing);
             if (deepest.Depth > Certain)
             {
                 findings.Add(FindingCatalogue.Leftover(Place(subject, deepest.End), subject.Unit, deepest.Depth, group.Key));

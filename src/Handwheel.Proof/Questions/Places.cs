@@ -1,7 +1,6 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
 using Handwheel.Proof.Following;
-using Handwheel.Proof.Measuring;
 using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Proof.Questions;

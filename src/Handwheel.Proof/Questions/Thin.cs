@@ -73,7 +73,7 @@ internal static class Thin
         var whole = along.Count > 1 && !last.IsTurning
             ? stroke with { Legs = [last with { Path = CutterPath.Straight(along[0].Path.From, last.Path.To), From = along[0].From }] }
             : stroke;
-        return Beside(whole, subject.Shop.ThinUnder) is null ? null : Beside(whole, Thick * subject.Shop.ThinUnder, onTheWhole: true);
+        return Beside(whole, Thick * subject.Shop.ThinUnder, onTheWhole: true) is { } web && web.Least < subject.Shop.ThinUnder ? web : null;
     }
 
     private static bool OneLine(Leg one, Leg other)

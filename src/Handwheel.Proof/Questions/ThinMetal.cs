@@ -4,7 +4,7 @@ using Handwheel.Solids.Geometry;
 namespace Handwheel.Proof.Questions;
 
 /// <summary>Thin metal left standing beside a cut. Millimetres, part frame.</summary>
-/// <param name="Thick">Its thickness at its thinnest.</param>
+/// <param name="Thick">Its thickness at its thinnest, or on the whole.</param>
 /// <param name="At">Its middle there.</param>
 /// <param name="Leg">The piece of the move beside which it stands.</param>
 /// <param name="Across">Unit direction across it.</param>

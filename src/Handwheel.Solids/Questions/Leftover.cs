@@ -42,13 +42,12 @@ public static class Leftover
     /// <param name="most">The drawing's most metal.</param>
     /// <param name="stretches">Stretches of it, from end to end, on some rays; at least one. The answer lies in the box round them, a spacing wider.</param>
     /// <param name="spacing">Distance between those rays, mm.</param>
-    /// <param name="gross">A depth, mm, beyond which a hundredth of it is near enough.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no stretch.</exception>
-    public static DeepPlace Deepest(Workpiece workpiece, ISolid most, IReadOnlyList<(Point3 From, Point3 To)> stretches, double spacing, double gross = double.PositiveInfinity)
+    public static DeepPlace Deepest(Workpiece workpiece, ISolid most, IReadOnlyList<(Point3 From, Point3 To)> stretches, double spacing)
     {
         ArgumentNullException.ThrowIfNull(workpiece);
         ArgumentNullException.ThrowIfNull(stretches);
-        return new ExcessRefiner(workpiece, Solid.From(most), outward: true).Refine(stretches, spacing, gross);
+        return new ExcessRefiner(workpiece, Solid.From(most), outward: true).Refine(stretches, spacing);
     }
 }

@@ -70,7 +70,6 @@ public static class TaperTable
     // DIN 2080-1 lists these sizes; the diameters are remembered.
     private static readonly (string Number, double GaugeIn)[] LargeSevenTwentyFour = [("65", 5.25), ("70", 6.5), ("75", 8), ("80", 10)];
 
-
     private static readonly (string Number, double LargeIn)[] Pins =
     [
         ("7/0", 0.0625), ("6/0", 0.078), ("5/0", 0.094), ("4/0", 0.109), ("3/0", 0.125), ("2/0", 0.141), ("0", 0.156), ("1", 0.172), ("2", 0.193), ("3", 0.219),

@@ -1,10 +1,9 @@
-using Handwheel.Jobs.Drawings;
 using Handwheel.Solids.Geometry;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Drawings;
 
 /// <summary>Places and directions of a feature&#39;s view (plan u, v and depth w) in the part frame: top (X, Y; Z), front (X, Z; Y), right (Y, Z; X).</summary>
-internal static class FeatureView
+public static class FeatureView
 {
     /// <summary>A place of the view in the part frame.</summary>
     /// <param name="view">The view.</param>
@@ -39,4 +38,29 @@ internal static class FeatureView
         View.Right => new Point3(p.Y, p.Z, p.X),
         _ => p,
     };
+
+    /// <summary>The part's axis that the view looks along.</summary>
+    /// <param name="view">The view.</param>
+    /// <returns>0 X, 1 Y, 2 Z.</returns>
+    public static int Axis(View view) => view switch
+    {
+        View.Front => 1,
+        View.Right => 0,
+        _ => 2,
+    };
+
+    /// <summary>How far a box of the part frame reaches along the view&#39;s axis.</summary>
+    /// <param name="view">The view.</param>
+    /// <param name="box">The box.</param>
+    /// <returns>Least and greatest depth.</returns>
+    public static (double Low, double High) Ends(View view, Box3 box) => (InView(view, box.Min).Z, InView(view, box.Max).Z);
+
+    /// <summary>A box over a plan between two depths, in the part frame.</summary>
+    /// <param name="view">The view.</param>
+    /// <param name="low">Least plan place.</param>
+    /// <param name="high">Greatest plan place.</param>
+    /// <param name="depths">Least and greatest depth.</param>
+    /// <returns>The box.</returns>
+    public static Box3 Over(View view, Point2 low, Point2 high, (double Low, double High) depths) =>
+        new(Place(view, low, depths.Low), Place(view, high, depths.High));
 }

@@ -4,8 +4,8 @@ using Handwheel.Proof.Following;
 
 namespace Handwheel.Proof.Questions;
 
-/// <summary>Standing: is a cutter pushed into metal while the course says that the spindle is stopped? One a step. (Hands near one that turns are found while the course is followed.)</summary>
-internal static class Standing
+/// <summary>Spindle: is a cutter pushed into metal while the course says that the spindle is stopped? One a step. (Hands near one that turns are found while the course is followed.)</summary>
+internal static class Spindle
 {
     // Less than this is what rounding leaves, millimetres.
     private const double Rubs = 0.02;
