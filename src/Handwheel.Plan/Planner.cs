@@ -88,7 +88,9 @@ public sealed class Planner
             return (new() { Stage = holding, Steps = [] }, new() { Name = holding.Name, Steps = [] });
         }
 
-        var (plan, setup, how) = new HoldingSetter(job, shop, drawing, figures).Set(holding, metal);
+        var setter = new HoldingSetter(job, shop, drawing, figures);
+        var (plan, setup, how) = setter.Set(holding, metal);
+        findings.AddRange(setter.Findings);
         var machine = new Machine(shop, new(metal, setup), numbers, figures);
         var bench = new Bench(job, shop, holding, plan, machine, drawing);
         var planner = new StepPlanner(bench);

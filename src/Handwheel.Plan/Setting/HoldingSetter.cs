@@ -1,4 +1,5 @@
 using Handwheel.Jobs;
+using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
@@ -16,6 +17,10 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
     private const double TableThick = 60;
 
     private readonly List<string> how = [];
+    private readonly List<Finding> findings = [];
+
+    // What does not go in where it is to be held.
+    internal IReadOnlyList<Finding> Findings => findings;
 
     internal (HoldingPlan Plan, SetupFacts Setup, IReadOnlyList<string> How) Set(Holding h, Workpiece metal)
     {
@@ -30,7 +35,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         var held = new HeldMetal(metal, bare);
         if (h.InIndexer && shop.Indexer is { } indexer)
         {
-            return (plan, new IndexerSetter(shop, indexer, figures, how).Set(h, plan, held, bare with { Axes = Axes(Middle(h, held)) }), how);
+            return (plan, new IndexerSetter(shop, indexer, figures, how, findings).Set(h, plan, held, bare with { Axes = Axes(Middle(h, held)) }), how);
         }
 
         var fixtures = shop.Holders.GetValueOrDefault(h.Holder) is { } holder ? Fixtures(h, holder, held) : [];
@@ -162,7 +167,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         bed = h.Parallels is null && h.JawsAt is not null ? top - v.JawsDeep : bed;
         var low = Math.Max(bottom, top - v.JawsDeep);
         var (left, right, grip) = Gripped(h, v, held, low, top);
-        Say(h, v, (top, bed, bottom), grip, (left, right), held.Box(0));
+        Say(h, v, (top, bed, bottom), grip, (left, right), Now(held));
         return Blocks(h, v, top, (left, right), grip);
     }
 
@@ -176,6 +181,16 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         double left = middle - (v.JawsWide / 2), right = middle + (v.JawsWide / 2);
         var grip = held.Extent(!along, Math.Max(left, run.Low), Math.Min(right, run.High), low, 0, top) ?? (0, 0);
         return (left, right, grip);
+    }
+
+    // The box of the work as it is now, cut as it has been.
+    private static Box3 Now(HeldMetal held)
+    {
+        var box = held.Box(0);
+        var (low, high) = held.Heights();
+        var x = held.Extent(true, box.Min.Y, box.Max.Y, box.Min.Z, 0) ?? (box.Min.X, box.Max.X);
+        var y = held.Extent(false, box.Min.X, box.Max.X, box.Min.Z, 0) ?? (box.Min.Y, box.Max.Y);
+        return new(new Point3(x.Low, y.Low, low), new Point3(x.High, y.High, high));
     }
 
     private static List<FixtureFacts> Blocks(Holding h, Holder v, double top, (double Left, double Right) run, (double Low, double High) grip)

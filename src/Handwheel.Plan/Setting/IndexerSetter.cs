@@ -1,3 +1,4 @@
+using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Holdings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
@@ -8,7 +9,7 @@ using Handwheel.Solids.Geometry;
 namespace Handwheel.Plan.Setting;
 
 // The work in the indexer's chuck: the middle of the stock on its axis, which lies along X; the chuck at the left unless its face stands right of the work's middle.
-internal sealed class IndexerSetter(Shop shop, Indexer indexer, Figures figures, List<string> how)
+internal sealed class IndexerSetter(Shop shop, Indexer indexer, Figures figures, List<string> how, List<Finding> findings)
 {
     // What the chuck grips where nothing was said, millimetres (common practice, no source).
     private const double UsualGrip = 20;
@@ -33,7 +34,7 @@ internal sealed class IndexerSetter(Shop shop, Indexer indexer, Figures figures,
         how.Add($"The axis stands at Y {figures.R(y, shop.Mill.Y.Step)}, Z {figures.R(z, shop.Mill.Z.Step)}. Angles are of the work, counterclockwise as seen from {(left ? "its free end" : "X plus")}; index forward only and lock the spindle before each cut.");
         if (2 * radius > indexer.Takes && indexer.Takes > 0)
         {
-            how.Add($"The work is {figures.LU(2 * radius)} across where it is gripped, and the indexer takes {figures.LU(indexer.Takes)}: it does not go in.");
+            findings.Add(FindingCatalogue.Jaws(h.Where, $"The work is {figures.LU(2 * radius)} across where it is gripped, and the indexer takes {figures.LU(indexer.Takes)}: it does not go in.", "Grip it where it is smaller, turn it down first, or hold it otherwise."));
         }
 
         var dial = indexer.DialStep > 0 ? indexer.DialStep * Plane.ToDegrees : PlateStep;
@@ -58,7 +59,7 @@ internal sealed class IndexerSetter(Shop shop, Indexer indexer, Figures figures,
         return Math.Max(high, 0.5);
     }
 
-    // Four jaws about the work, the chuck and the head behind it, the table below.
+    // Four jaws about the work, the chuck and the head behind it, the table below. A jaw is taken as 18 long, 12 high and 8 wide (common practice, no source).
     private List<FixtureFacts> Fixtures(double face, bool left, double radius, double y, double z)
     {
         const double Jaw = 12, Half = 4, Long = 18;

@@ -35,6 +35,9 @@ internal sealed class SlotMilling(Bench bench)
             case OutlineShape when Curved(f.Outline) is { } curve:
                 Round(step, f, curve, to);
                 break;
+            case BlockShape when f.Feature.IsCut:
+                bench.Cannot(step, $"'{f.Feature.Name}' is drawn as a block that is cut away, and a slot has round ends.", $"Write 'pocket {f.Feature.Name} ...': it clears a block that is cut away, out past the sides that are open. Or draw a slot.");
+                break;
             default:
                 bench.Cannot(step, $"'{f.Feature.Name}' is no slot of one width.", "Name a slot, straight or curved about the rotary's centre; or write its moves out.");
                 break;

@@ -32,6 +32,11 @@ internal sealed class TurnsText
         if (divisions <= 0)
         {
             var text = Bits.Fixed(move.Turns, 1);
+            if (text == "0.0")
+            {
+                return Little(move);
+            }
+
             return $"{text} {(text == "1.0" ? "turn" : "turns")}";
         }
 
@@ -40,6 +45,20 @@ internal sealed class TurnsText
         var rest = all - (whole * divisions);
         var turns = $"{Bits.Fixed(whole, 0)} {(whole == 1 ? "turn" : "turns")}";
         return rest == 0 ? turns : whole == 0 ? Rest(move.Axis, rest) : $"{turns} + {Rest(move.Axis, rest)}";
+    }
+
+    // Less than a twentieth of a turn is told by the dial it is made on.
+    private string Little(MoveLine move)
+    {
+        var machine = move.Axis switch
+        {
+            Axis.X => _shop.Mill?.X,
+            Axis.Y => _shop.Mill?.Y,
+            Axis.Z => _shop.Mill?.Z,
+            _ => null,
+        };
+        var divisions = Math.Round(move.Turns * (machine?.Divisions ?? 0), 1);
+        return divisions >= 0.1 ? $"{Bits.Fixed(divisions, divisions >= 1 ? 0 : 1)} div" : "under 0.05 turn";
     }
 
     // What is left over whole turns: degrees and minutes of the rotary's own dial, divisions of a slide's.
