@@ -28,6 +28,11 @@ internal static class QuillFeed
         CultureInfo.InvariantCulture,
         $"at {wishedTold}, common practice, {cutter.Name} asks about {Rounded(Thrust(cutter, metal, wished))} N from the solid in {metal.Name} and the quill pushes {mill.QuillPush:0} N: times ({mill.QuillPush:0} / {Rounded(Thrust(cutter, metal, wished))})^(1 / (1 - {metal.Mc:0.##})), not under a hundredth of a millimetre a turn ({Kienzle.Basis.Source})");
 
+    // The sum as printed; the quill's push and the push asked stand in newtons.
+    internal static string PutIn(Cutter cutter, Mill mill, Metal metal, double wished, string wishedTold) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{wishedTold} x ({mill.QuillPush:0} N / {Rounded(Thrust(cutter, metal, wished))} N)^(1 / (1 - {metal.Mc:0.##}))");
+
     private static double Thrust(Cutter cutter, Metal metal, double chip) =>
         Kienzle.Drilling(metal.Kc11, metal.Mc, cutter.TrueAcross, 2 * chip, (cutter.PointAngle > 0 ? cutter.PointAngle : CutterShapes.UsualPoint) * 180 / Math.PI, 1).ThrustN;
 

@@ -106,6 +106,24 @@ internal sealed class Speeds
         return Figures.Bare(speed, 5);
     }
 
+    // The chip of a drill that the quill could not push as fast as wished; null where it can.
+    internal Working? Eased(Cutter cutter)
+    {
+        var wished = ChipATooth(cutter);
+        var chip = cutter is { Kind: CutterKind.Tap } ? wished : QuillFeed.Chip(cutter, mill, Metal, wished);
+        return chip >= wished ? null : new()
+        {
+            Name = $"chip of {cutter.Name} at each lip",
+            Formula = "chip wished x (push of the quill / push asked)^(1 / (1 - mc))",
+            PutIn = QuillFeed.PutIn(cutter, mill, Metal, wished, figures.LU(wished)),
+            Exact = figures.Unit.FromMillimetres(chip),
+            Result = figures.Unit.FromMillimetres(chip),
+            Unit = figures.Symbol,
+            Source = Trade.Cutting.Kienzle.Basis.Source,
+            Inputs = [new("chip wished", wished, figures.L(wished), InputKind.Rule, QuillFeed.Told(cutter, mill, Metal, wished, figures.LU(wished)), mill.Where, null)],
+        };
+    }
+
     // Millimetres a minute, or inches a minute in an inch job.
     internal Working Feed(Cutter cutter, Working rpm)
     {

@@ -69,6 +69,11 @@ internal sealed class Toucher(Bench bench)
         }
 
         var rpm = bench.Show(step.Speed is { } asked ? Asked(asked.Value) : bench.Speeds.Rpm(set));
+        if (bench.Speeds.Eased(set) is { } chip)
+        {
+            _ = bench.Show(chip);
+        }
+
         var feed = bench.Show(bench.Speeds.Feed(set, rpm));
         return (rpm.Result, feed.Result * bench.Job.Unit.MillimetresPerUnit());
     }
