@@ -11,7 +11,7 @@ public sealed record MeasureLine : SheetLine
     /// <summary>What is expected, millimetres.</summary>
     public required double Expected { get; init; }
 
-    /// <summary>The least and greatest value allowed where it is final, else null.</summary>
+    /// <summary>The least and greatest value allowed in the end; null where it has none.</summary>
     public (double Lower, double Upper)? Limits { get; init; }
 
     /// <summary>The axis corrected; null where nothing follows.</summary>

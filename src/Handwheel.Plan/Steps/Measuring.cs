@@ -28,19 +28,21 @@ internal sealed class Measuring(Bench bench)
             return;
         }
 
-        var expected = size.Limits.Middle + (cut?.Left ?? 0);
+        var stands = MetalSize.Of(bench, size);
+        var expected = cut is { } left ? size.Limits.Middle + left.Left : stands ?? size.Limits.Middle;
         (IReadOnlyList<(double, double)>, Working?) strip = cut is { } c ? Strip(c, expected, size.Limits.Middle) : ([], null);
+        var after = step.ThenLastPass ? strip.Item2 is { } w ? $" Between two of these: {w.Name} = {w.PutIn}.{Later(step, before!, w)}" : string.Empty : new Actuals(bench).Said(step, size, stands);
         bench.Machine.Stop();
         bench.Add(new Measured(size.Name, expected, step.ThenLastPass), new MeasureLine
         {
             Size = size.Name,
             Expected = expected,
-            Limits = step.ThenLastPass ? null : (size.Limits.Lower, size.Limits.Upper),
+            Limits = (size.Limits.Lower, size.Limits.Upper),
             Corrects = cut?.Offs[0].Axis,
             Strip = strip.Item1,
             Working = strip.Item2,
             With = With(expected, size.Limits.Width <= 0.1, IsInside(size)),
-            Remark = "Spindle stopped, quill right up, burrs off." + (strip.Item2 is { } w ? $" Between two of these: {w.Name} = {w.PutIn}.{Later(step, before!, w)}" : string.Empty),
+            Remark = "Spindle stopped, quill right up, burrs off." + after,
         });
     }
 

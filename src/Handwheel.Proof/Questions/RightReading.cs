@@ -1,7 +1,7 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Proof.Following;
-using Handwheel.Proof.Measuring;
+using Handwheel.Jobs.Measuring;
 using Handwheel.Quantities;
 using Handwheel.Solids.Cutters;
 using Handwheel.Solids.Geometry;

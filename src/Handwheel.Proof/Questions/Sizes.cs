@@ -1,7 +1,7 @@
 using System.Globalization;
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
-using Handwheel.Proof.Measuring;
+using Handwheel.Jobs.Measuring;
 using Handwheel.Quantities;
 
 namespace Handwheel.Proof.Questions;

@@ -1,5 +1,5 @@
 using Handwheel.Jobs.Findings;
-using Handwheel.Proof.Measuring;
+using Handwheel.Jobs.Measuring;
 
 namespace Handwheel.Proof.Questions;
 

@@ -67,6 +67,34 @@ public sealed class MeasuringTests
         Holds(line, 9.4, -2.01);
     }
 
+    // With no 'last pass' it is still what the cuts have left: 9.65 between walls that keep 0.2 each (reckoned above), far from its limits, which are told beside it.
+    [Fact]
+    public void A_measure_alone_expects_what_the_cuts_have_left()
+    {
+        var line = Measure("groove cut block 50 by 10 at 25, 0 from -2 to 0\n  size groove wide 10 +0.1 -0", "pocket groove to -2 with em6, 1 a pass, allow 0.2\n  measure groove wide\n  pocket groove to -2 with em6");
+        Assert.Equal(9.65, line.Expected, 9);
+        Assert.Equal((10.0, 10.1), (line.Limits!.Value.Lower, line.Limits.Value.Upper));
+        Assert.Empty(line.Strip);
+        Assert.EndsWith("Not yet to size (aimed at 10.05). Write it down: by what it measures over or under 9.65 the readings of A7 are put right, half of it where it cuts both faces.", line.Remark, StringComparison.Ordinal);
+    }
+
+    // em10 stands at 6 - 10/2 = 1 off the far side for a wall of 6; the readout tells 0.005, so nothing is lost. Nothing cuts it after this.
+    [Fact]
+    public void A_measure_after_the_last_cut_expects_the_size_itself()
+    {
+        var line = Measure("ledge cut block 50 by 18 at 25, -3 from -5 to 0\n  size ledge far to body far along y 6 +/-0.05", "pocket ledge to -5 with em10, 1 a pass\n  measure ledge far to body far along y");
+        Assert.Equal(6, line.Expected, 9);
+        Assert.Contains("Nothing cuts it after this", line.Remark, StringComparison.Ordinal);
+    }
+
+    // The stock is 24 wide and so is the body: raw sides measure what the stock does. Its height is 17 less the 1 faced off.
+    [Fact]
+    public void A_measure_of_raw_faces_expects_the_stock()
+    {
+        Assert.Equal(16, Measure("size body high 16 +/-0.05", "measure body high").Expected, 9);
+        Assert.Equal(24, Measure("size body wide 24 +/-0.3", "measure body wide").Expected, 9);
+    }
+
     [Fact]
     public void A_size_of_other_faces_is_not_told()
     {

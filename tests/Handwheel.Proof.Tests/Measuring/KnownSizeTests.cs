@@ -1,7 +1,7 @@
 using Handwheel.Jobs;
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Reading;
-using Handwheel.Proof.Measuring;
+using Handwheel.Jobs.Measuring;
 using Handwheel.Proof.Tests.Crank;
 
 namespace Handwheel.Proof.Tests.Measuring;

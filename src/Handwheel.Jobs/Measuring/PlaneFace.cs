@@ -1,6 +1,6 @@
 using Handwheel.Solids.Geometry;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>One straight side of a feature&#39;s outline, in the feature&#39;s own plan at one of its places.</summary>
 /// <param name="Middle">Its middle.</param>

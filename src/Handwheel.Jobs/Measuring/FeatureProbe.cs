@@ -1,7 +1,7 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Solids.Geometry;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>Measures the sides and ends of one feature at one of its places on the part as cut.</summary>
 internal sealed class FeatureProbe

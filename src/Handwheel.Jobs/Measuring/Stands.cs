@@ -1,7 +1,7 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Solids.Geometry;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>Every axis and face of a feature that a distance along a direction may run to.</summary>
 internal static class Stands

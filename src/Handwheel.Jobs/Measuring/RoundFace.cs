@@ -1,6 +1,6 @@
 using Handwheel.Solids.Geometry;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>One round side of a feature&#39;s outline, in plan: which part of the circle is a side the drawn part itself decides.</summary>
 /// <param name="Centre">Its centre.</param>

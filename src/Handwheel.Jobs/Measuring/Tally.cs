@@ -1,6 +1,6 @@
 using Handwheel.Solids.Soundings;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>The least and greatest of what was measured for one size, and on which surfaces it rests. Mutable inside one measurement.</summary>
 internal sealed class Tally

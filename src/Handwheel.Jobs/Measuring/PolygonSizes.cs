@@ -1,6 +1,6 @@
 using Handwheel.Solids.Geometry;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>
 /// Sizes of a regular polygon that no two opposite sides give: across flats of an odd one (twice from its middle to a side), and across corners. The middle is

@@ -1,4 +1,4 @@
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>A line through measured places, by least squares.</summary>
 internal static class Fits

@@ -1,7 +1,7 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Solids.Geometry;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>The sides of a feature at one of its places, as aimed (the middle of every limit). Plan of the feature&#39;s view, millimetres.</summary>
 /// <param name="Planes">Straight sides, in the order of its outline.</param>

@@ -1,4 +1,4 @@
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>Where an axis or a face of a feature stands along a direction: as aimed, and the least and greatest found.</summary>
 /// <param name="Aimed">As aimed, millimetres.</param>

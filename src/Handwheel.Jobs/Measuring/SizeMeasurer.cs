@@ -3,7 +3,7 @@ using Handwheel.Quantities;
 using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Soundings;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>
 /// Measures every size of a drawing on the part as cut, two-point along stated lines (ISO 14405-1): five levels of a side, twelve directions across a

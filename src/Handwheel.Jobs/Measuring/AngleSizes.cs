@@ -1,7 +1,7 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Solids.Geometry;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>
 /// An angle between straight sides of two features, or of one and an axis of the part, in the plan of one view: the sides drawn nearest to the size&#39;s middle

@@ -1,6 +1,6 @@
 using Handwheel.Solids.Geometry;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>A circle through measured places, by least squares of the algebraic distance (I. Kasa, IEEE Trans. Instrum. Meas. 25, 1976): exact where the places lie on one.</summary>
 /// <param name="Centre">Its centre.</param>

@@ -1,7 +1,7 @@
 using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Soundings;
 
-namespace Handwheel.Proof.Measuring;
+namespace Handwheel.Jobs.Measuring;
 
 /// <summary>
 /// Probes faces by soundings: a line through a place of a face as aimed, along its normal. Only where the aimed part really has that face there is it a
