@@ -10,7 +10,7 @@ public sealed class ReportTests
     private static JobReport Report()
     {
         var plan = CrankPlan.Plan();
-        Finding gouge = new() { Grade = Grade.Halt, Code = "gouge", Message = "The hub is gone.", Mend = "Stand further off.", Step = "A3", Move = 11, Where = CrankJob.At(22), Amount = 8, Unit = "mm", At = new(4, 0, -8) };
+        Finding gouge = new() { Grade = Grade.Halt, Code = "gouge", Message = "The hub is gone.", Mend = "Stand further off.", Step = "A3", Move = 11, Where = CrankJob.At(22), Amount = 8, Unit = "mm", At = new(4, 0, -8), AtReading = new(4, 0.0004, -8) };
         return new() { Title = plan.Job.Title, Unit = plan.Job.Unit, Findings = [gouge], Course = plan.Course, Plan = plan, Proof = CrankPlan.Proof(), LineOf = (_, line) => line == 22 ? "  round hub to -8 with em10" : null };
     }
 
@@ -57,7 +57,7 @@ public sealed class ReportTests
         Assert.Contains("crank.handwheel:22:3  halt  gouge", text, StringComparison.Ordinal);
         Assert.Contains("  round hub to -8 with em10".TrimStart(), text, StringComparison.Ordinal);
         Assert.Contains("Stand further off.", text, StringComparison.Ordinal);
-        Assert.Contains("at step A3, move 11", text, StringComparison.Ordinal);
+        Assert.Contains("\n  at step A3, move 11; reading X 4.000, Y 0.000, Z -8.000; on the part X 4.000, Y 0.000, Z -8.000\n", text, StringComparison.Ordinal);
         Assert.Matches("hub across +9\\.950 +10\\.000 +9\\.980 +within", text);
         Assert.Contains("release  at h1, by hand, as the job says", text, StringComparison.Ordinal);
         Assert.EndsWith("Winch crank, model crane: 1 halt, 0 cautions, 0 notes\n", text, StringComparison.Ordinal);

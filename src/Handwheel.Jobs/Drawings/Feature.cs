@@ -37,6 +37,12 @@ public sealed record Feature
     /// <summary>Which side it is drawn from; its plan X, Y and its depth are taken in that view.</summary>
     public View View { get; init; } = View.Top;
 
+    /// <summary>Whether it is drawn from the far side of its view: from below, from the back, from the left end. Places are the same; it looks the other way.</summary>
+    public bool Behind { get; init; }
+
+    /// <summary>Whether the end that looks at the viewer is the upper one along its view's axis: the mouth of a blind hole, the end that is chamfered.</summary>
+    public bool LooksUp => (View == View.Front) == Behind;
+
     /// <summary>The included angle of a drilled hole's bottom, radians; null for a flat bottom.</summary>
     public double? PointAngle { get; init; }
 

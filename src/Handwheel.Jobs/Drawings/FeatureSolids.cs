@@ -24,18 +24,19 @@ internal static class FeatureSolids
 
         if (feature is { PointAngle: { } angle, Through: false } && outlines.Across(feature) is { } across && angle < Math.PI)
         {
-            // Drilled from above, from the front, from the right end: in the view's own frame always down to the lower end.
+            // Down to the lower end in the view's own frame, whose Z points at the viewer; from its far side up to the higher.
             var deep = across / 2 / Math.Tan(angle / 2);
-            solid = new Union(solid, new Frustum(at.Centre, 0, across / 2, low - deep, low));
+            solid = new Union(solid, feature.Behind ? new Frustum(at.Centre, across / 2, 0, high, high + deep) : new Frustum(at.Centre, 0, across / 2, low - deep, low));
         }
 
         return ToPart(feature.View) is { } pose ? new Placed(solid, pose) : solid;
     }
 
-    private static ISolid Body(Feature feature, FeatureOutlines outlines, Outline outer, double low, double high) =>
-        feature.ChamferAbove > 0 || feature.ChamferBelow > 0
-            ? ChamferedSolids.Of(outer, low, high, outlines.Leg(feature.ChamferAbove), outlines.Leg(feature.ChamferBelow))
-            : new Prism(outer, low, high);
+    private static ISolid Body(Feature feature, FeatureOutlines outlines, Outline outer, double low, double high)
+    {
+        var (above, below) = feature.Behind ? (feature.ChamferBelow, feature.ChamferAbove) : (feature.ChamferAbove, feature.ChamferBelow);
+        return above > 0 || below > 0 ? ChamferedSolids.Of(outer, low, high, outlines.Leg(above), outlines.Leg(below)) : new Prism(outer, low, high);
+    }
 
     // From the frame whose X, Y are the view's plan and whose Z points at the viewer.
     internal static Pose? ToPart(View view) => view switch

@@ -39,6 +39,20 @@ public static class FeatureView
         _ => p,
     };
 
+    /// <summary>The side in words.</summary>
+    /// <param name="view">The view.</param>
+    /// <param name="behind">Whether it is the far side of it.</param>
+    /// <returns>Such as <c>front</c>, or <c>below</c>.</returns>
+    public static string Said(View view, bool behind) => (view, behind) switch
+    {
+        (View.Front, false) => "front",
+        (View.Front, true) => "back",
+        (View.Right, false) => "right",
+        (View.Right, true) => "left",
+        (_, false) => "top",
+        _ => "below",
+    };
+
     /// <summary>The part's axis that the view looks along.</summary>
     /// <param name="view">The view.</param>
     /// <returns>0 X, 1 Y, 2 Z.</returns>

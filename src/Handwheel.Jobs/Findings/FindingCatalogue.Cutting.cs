@@ -54,13 +54,16 @@ public static partial class FindingCatalogue
     /// <param name="unit">The job&#39;s unit.</param>
     /// <param name="height">How far it stands outside most metal, millimetres.</param>
     /// <param name="feature">The feature it stands on.</param>
+    /// <param name="corner">The cut in whose inside corner it stands; null where it stands in none.</param>
     /// <returns>A halt <c>leftover</c>.</returns>
-    public static Finding Leftover(FindingPlace place, LengthUnit unit, double height, string feature) =>
+    public static Finding Leftover(FindingPlace place, LengthUnit unit, double height, string feature, string? corner = null) =>
         place.Says(
             Grade.Halt,
             "leftover",
             $"Metal is left on the {feature}: it stands {unit.Told(height)} outside what its limits allow.",
-            "Add the pass, the depth or the work by hand that takes it off.",
+            corner is null
+                ? "Add the pass, the depth or the work by hand that takes it off."
+                : $"It stands in a corner of the {corner}, drawn sharp: draw it as its cutter leaves it ('corner radius', 'fillet', a slot's round end), or add the work by hand that squares it.",
             "the finished part lies within most metal of the drawing") with
         {
             Amount = height,

@@ -326,7 +326,7 @@ internal sealed class FeatureProbe
     // The sides end where their chamfers begin.
     private (double First, double Last) OffChamfers(double first, double last)
     {
-        var (above, below) = feature.View == View.Front ? (feature.ChamferBelow, feature.ChamferAbove) : (feature.ChamferAbove, feature.ChamferBelow);
+        var (above, below) = feature.LooksUp ? (feature.ChamferAbove, feature.ChamferBelow) : (feature.ChamferBelow, feature.ChamferAbove);
         return (first + below, last - above);
     }
 

@@ -51,7 +51,7 @@ internal sealed class CutChecks(FindingBag bag)
     {
         var all = missed.Count == drawn.Outlines.Count;
         var which = all ? $"'{drawn.Feature.Name}'" : FormattableString.Invariant($"'{drawn.Feature.Name}' at place {missed[0] + 1} of {drawn.Outlines.Count}");
-        var finding = FindingCatalogue.NotThere(drawn.Feature.Where, $"{which} cuts nothing: no metal is drawn where it lies.", "Look at its place, its ends and their signs.");
+        var finding = FindingCatalogue.NotThere(drawn.Feature.Where, $"{which} cuts nothing: no metal is drawn where it lies.", "Look at its place, its ends and their signs: 'deep' goes away from the side it is seen from (top, front, right, below, back or left).");
         bag.Add(all ? finding : finding with { Grade = Grade.Caution });
     }
 

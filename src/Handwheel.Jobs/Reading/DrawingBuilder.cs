@@ -48,8 +48,8 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
         {
             bag.Add(FindingCatalogue.Contradiction(
                 draft.Where,
-                $"'{draft.Name}' is seen from {Said(draft.View)}, and '{at.Name}', where it stands, from {Said(at.View)}: a place in the one is none in the other.",
-                at.View == View.Top ? $"Give '{draft.Name}' a place of its own, or leave 'seen from {Said(draft.View)}' out." : $"Write 'seen from {Said(at.View)}' here too, or give '{draft.Name}' a place of its own."));
+                $"'{draft.Name}' is seen from {Said(draft)}, and '{at.Name}', where it stands, from {Said(at)}: a place in the one is none in the other.",
+                at.View == View.Top ? $"Give '{draft.Name}' a place of its own, or leave 'seen from {Said(draft)}' out." : $"Write 'seen from {Said(at)}' here too, or give '{draft.Name}' a place of its own."));
             draft.Broken = true;
             return;
         }
@@ -77,6 +77,7 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
             To = ends.To,
             Through = draft.Through,
             View = draft.View,
+            Behind = draft.Behind,
             PointAngle = draft.Shape == ShapeForm.Cone ? null : worker.Evaluator.TypedAngle(draft.Point)?.Value,
             Thread = draft.Thread,
             ChamferAbove = leg.Above,
@@ -84,12 +85,7 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
         };
     }
 
-    private static string Said(View view) => view switch
-    {
-        View.Front => "front",
-        View.Right => "right",
-        _ => "top",
-    };
+    private static string Said(FeatureDraft draft) => FeatureView.Said(draft.View, draft.Behind);
 
     // The legs of its chamfers, 0 for none; null, with a finding made, where they cannot be.
     private (double Above, double Below)? Leg(FeatureDraft draft, FeatureShape shape, (Limits From, Limits To) ends)

@@ -113,14 +113,15 @@ internal sealed class FeatureClauseReader(FeatureNames names, NumberReader numbe
     private static bool View(Cursor c, FeatureDraft feature)
     {
         _ = c.Take("the");
-        var side = c.TakeAny("top", "above", "front", "right");
+        var side = c.TakeAny("top", "above", "front", "right", "underside", "below", "back", "left");
         if (side is null)
         {
-            c.Fail("top, front or right", "A feature is seen from the top (as usual), from the front or from the right.");
+            c.Fail("a side: top, front, right, below, back or left", "A feature is seen from the top (as usual), the front or the right; or from below, the back or the left.");
             return false;
         }
 
-        feature.View = side switch { "front" => Drawings.View.Front, "right" => Drawings.View.Right, _ => Drawings.View.Top };
+        feature.View = side switch { "front" or "back" => Drawings.View.Front, "right" or "left" => Drawings.View.Right, _ => Drawings.View.Top };
+        feature.Behind = side is "underside" or "below" or "back" or "left";
         return true;
     }
 

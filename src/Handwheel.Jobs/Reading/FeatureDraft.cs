@@ -57,6 +57,9 @@ internal sealed class FeatureDraft(string name, SourceSpan where, SourceSpan nam
     /// <summary>The side it is drawn from.</summary>
     public View View { get; set; }
 
+    /// <summary>Whether it is seen from the far side of its view.</summary>
+    public bool Behind { get; set; }
+
     /// <summary>Included angle of its bottom or of a countersink.</summary>
     public TypedNumber? Point { get; set; }
 

@@ -204,7 +204,7 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
             return;
         }
 
-        FromFront(c, feature);
+        LookingDown(c, feature);
         if (feature.Typed.ContainsKey(Measure.High) && feature.Typed.ContainsKey(Measure.Bottom) && feature.Typed.ContainsKey(Measure.Top))
         {
             c.Fail(FindingCatalogue.SaidTwice(feature.Where, $"How {Measures.Name(Measure.High, feature.IsCut)} '{feature.Name}' is", feature.Where));
@@ -227,17 +227,17 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
         }
     }
 
-    // Seen from the front, deep goes towards part Y plus: the face it starts in is its lower end.
-    private static void FromFront(Cursor c, FeatureDraft feature)
+    // Seen from the front, the left or below, deep goes towards plus of the part's axis: the face it starts in is its lower end.
+    private static void LookingDown(Cursor c, FeatureDraft feature)
     {
-        if (feature.View != Drawings.View.Front)
+        if ((feature.View == Drawings.View.Front) == feature.Behind)
         {
             return;
         }
 
         if (feature.Shape == ShapeForm.Cone && feature.Point is not null)
         {
-            c.Fail(FindingCatalogue.NotThere(feature.Where, "A countersink is drawn from the top or from the right.", "Write it as 'cut cone 8 to 2 at ..., from -20 to -17, seen from front'."));
+            c.Fail(FindingCatalogue.NotThere(feature.Where, "A countersink is drawn from the top, the right or the back.", $"Write it as 'cut cone 8 to 2 at ..., from -20 to -17, seen from {Drawings.FeatureView.Said(feature.View, feature.Behind)}'."));
         }
         else if (feature.Typed.ContainsKey(Measure.High))
         {

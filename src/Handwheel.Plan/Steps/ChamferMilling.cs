@@ -29,7 +29,7 @@ internal sealed class ChamferMilling(Bench bench)
             return;
         }
 
-        if (f.Feature.IsCut)
+        if (f.Feature.IsCut && step.EndOf is null)
         {
             Rim(step, f, cone);
             return;
@@ -37,7 +37,7 @@ internal sealed class ChamferMilling(Bench bench)
 
         // The tip hangs below the chamfer by a part of the cone left over: no corner of it leaves a ridge.
         var below = Math.Min(bench.Clear / 4, (cone.High - deep) / 2);
-        var z = Depth(step, f.High, deep, below);
+        var z = Depth(step, step.EndOf is { } of && bench.Plan.Find(of) is { } end ? end.High : f.High, deep, below);
         var radius = cone.Radius(below);
         if (AimedDrawing.RadiusOf(f.Feature) is { } round && step.EndOf is null)
         {
@@ -80,7 +80,7 @@ internal sealed class ChamferMilling(Bench bench)
     private void End(ChamferStep step, PlanFeature f, string outline, double radius, Working z)
     {
         var milling = new RoundMilling(bench);
-        if (milling.Centred(step, f) && milling.Lying(step, f, outline) is { } edge)
+        if (milling.Centred(step, f) && milling.Lying(step, f, outline, radius) is { } edge)
         {
             milling.Arc(f, outline, edge, Beside(Axis.X, $"X round {f.Feature.Name}", edge.Radius, radius, plus: true, f), [z]);
         }

@@ -15,7 +15,7 @@ internal sealed class RoundMilling(Bench bench)
     {
         if (bench.Plan.Find(step.Feature) is not { } f || AimedDrawing.RadiusOf(f.Feature) is not { } radius)
         {
-            bench.Cannot(step, $"'{step.Feature}' is no upright round in this holding.", "Name a round whose axis is upright here.");
+            bench.Cannot(step, $"'{step.Feature}' is no upright round in this holding.", "Name a round whose axis is upright here; the rounded end of another feature is 'round pin end of body to -8'.");
             return;
         }
 
@@ -32,11 +32,15 @@ internal sealed class RoundMilling(Bench bench)
         }
         else if (step.EndOf is { } outline)
         {
-            Arc(step, f, radius, outline, to, allow, perPass);
+            Arc(step, f, outline, to, allow, perPass);
+        }
+        else if (InTheWay(f, radius + allow, to) is { } other)
+        {
+            bench.Cannot(step, $"'{other}' stands in the way of a whole turn round '{f.Feature.Name}' at this height.", $"Write 'round {f.Feature.Name} end of {other} to ...': it turns only where the round is the part's outside.");
         }
         else
         {
-            Whole(f, Out(f, radius, allow), bench.Depths(Top(radius + allow, to, 0, 360), to, perPass, "the height"), allow <= 0);
+            Whole(f, Out(f, f.Feature.Name, radius, allow), bench.Depths(Top(radius + allow, to, 0, 360), to, perPass, "the height"), allow <= 0);
         }
     }
 
@@ -51,10 +55,30 @@ internal sealed class RoundMilling(Bench bench)
         return false;
     }
 
-    // R + r outside, metal left.
-    private Working Out(PlanFeature f, double radius, double allow)
+    // Another feature of the part that a whole turn beside the round would cut into; null where none is.
+    private string? InTheWay(PlanFeature f, double radius, double to)
     {
-        var (figures, name) = (bench.Figures, f.Feature.Name);
+        // A tenth of the cutter past the round: what is narrower is a blend of the drawing, and the proof's to judge.
+        for (var i = 0; i < 360; i++)
+        {
+            foreach (var share in (double[])[0.2, 1, 1.8])
+            {
+                var p = Plane.Polar(f.Centre, radius + (share * bench.Radius), (i + 0.5) / Plane.ToDegrees);
+                if (bench.DrawnTopAt(p, 0) > to + 0.1
+                    && bench.Drawing.Features.Where(o => !o.IsCut && o != f.Feature).Select(bench.Plan.Of).FirstOrDefault(o => o is not null && o.High > to + 0.1 && o.Outlines.Any(l => l.Contains(p))) is { } other)
+                {
+                    return other.Feature.Name;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // R + r outside, metal left.
+    private Working Out(PlanFeature f, string name, double radius, double allow)
+    {
+        var figures = bench.Figures;
         List<WorkingInput> inputs =
         [
             new($"{name} across", 2 * radius, figures.L(2 * radius), InputKind.Aimed, $"the middle of the limits of {name}", f.Feature.Where, null),
@@ -112,26 +136,29 @@ internal sealed class RoundMilling(Bench bench)
     private Working Middle() => bench.Reading(Axis.Y, "Y of the rotary's centre", "0", "0", 0, Toward.Nearest);
 
     // The arc of the round that lies on an outline: the work turns clockwise from its start to its end, no further than its tangent points.
-    private void Arc(RoundStep step, PlanFeature f, double radius, string outline, double to, double allow, Typed? perPass)
+    private void Arc(RoundStep step, PlanFeature f, string outline, double to, double allow, Typed? perPass)
     {
-        if (Lying(step, f, outline) is not { } edge)
+        if (Lying(step, f, outline, bench.Radius + allow) is not { } edge)
         {
             return;
         }
 
+        var radius = edge.Radius;
+        var own = !f.Feature.IsCut && Math.Abs((AimedDrawing.RadiusOf(f.Feature) ?? 0) - radius) < 1e-9;
+
         double first = Degrees(Plane.Angle(edge.Centre, edge.From)), sweep = edge.Sweep * Plane.ToDegrees;
-        Arc(f, outline, edge, Out(f, radius, allow), bench.Depths(Top(radius + allow, to, first, sweep), to, perPass, "the height"));
+        Arc(f, outline, edge, Out(f, own ? f.Feature.Name : $"the rounded end of {outline}", radius, allow), bench.Depths(Top(radius + allow, to, first, sweep), to, perPass, "the height"));
     }
 
-    // The arc of an outline that lies on a round; null, with a finding, where none does.
-    internal PlanEdge? Lying(Step step, PlanFeature f, string outline)
+    // The arc of a feature's outline about another; null, with a finding, where none lies there.
+    internal PlanEdge? Lying(Step step, PlanFeature f, string outline, double beside)
     {
-        if (bench.Plan.Find(outline) is { } whole && whole.Outline.Edges.FirstOrDefault(e => e.IsArc && e.Name == f.Feature.Name) is { Radius: > 0 } edge)
+        if (bench.Plan.Find(outline) is { } whole && RoundedEnd.Of(whole.Outline, f, beside) is { Radius: > 0 } edge)
         {
             return edge;
         }
 
-        bench.Cannot(step, $"No arc of '{outline}' lies on '{f.Feature.Name}'.", "Name an outline that is tangent to it.");
+        bench.Cannot(step, $"No rounded end of '{outline}' lies about '{f.Feature.Name}'.", "Name the feature at its middle: a round the outline is tangent to, what an arc of the outline has its centre on, or a round that stands out of it.");
         return null;
     }
 

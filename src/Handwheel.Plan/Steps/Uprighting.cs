@@ -26,7 +26,7 @@ internal sealed class Uprighting(Bench bench)
         Point3 At(double depth) => bench.AtZero.Placement.Apply(FeatureView.Place(f.View, f.Centre, depth));
         double Along(double depth) => ((At(depth).Y - axis.Y) * way.Y) + ((At(depth).Z - axis.Z) * way.Z);
         double low = Along(f.From.Middle), high = Along(f.To.Middle);
-        var sign = Math.Abs(low) > Math.Abs(high) + 1e-6 ? Math.Sign(low) : Math.Abs(high) > Math.Abs(low) + 1e-6 ? Math.Sign(high) : f.View == Jobs.Drawings.View.Front ? -1 : 1;
+        var sign = Math.Abs(low) > Math.Abs(high) + 1e-6 ? Math.Sign(low) : Math.Abs(high) > Math.Abs(low) + 1e-6 ? Math.Sign(high) : f.LooksUp ? 1 : -1;
         var theta = 90 - (Math.Atan2(sign * way.Z, sign * way.Y) * Setting.Plane.ToDegrees);
         bench.Index(bench.Show(bench.Angle($"angle that brings {f.Name} up", "90 deg - the angle of its axis", Workings.Figures.Deg(theta), theta, Toward.Nearest)));
     }

@@ -1,3 +1,4 @@
+using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Findings;
 using Handwheel.Proof.Nets;
 using Handwheel.Solids.Geometry;
@@ -10,6 +11,9 @@ internal static class Leftover
 {
     private const double Certain = 1e-5;
 
+    // From the corner to where it stands highest, in heights: sqrt(2) / (sqrt(2) - 1) at a square corner, with half as much again for limits and sharper ones.
+    private const double Diagonal = 5;
+
     /// <summary>Asks.</summary>
     /// <param name="subject">What is looked at.</param>
     /// <param name="nets">The nets.</param>
@@ -19,17 +23,56 @@ internal static class Leftover
     public static IReadOnlyList<Finding> Ask(Subject subject, PartNets nets, PieceMap pieces, int part)
     {
         var over = Over(subject, nets, pieces, part);
-        var findings = new List<Finding>();
+        var found = new Dictionary<string, (double Depth, Point3 At)>(StringComparer.Ordinal);
         foreach (var group in over.GroupBy(m => Places.Nearest(subject.Aimed, m.Middle, cutsToo: true), StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
+            // Where it stands out most may lie nearer to another feature than where it was met.
             var deepest = Solids.Questions.Leftover.Deepest(subject.Trace.Last.Piece, subject.Most.Solid, [.. group.Select(m => m.Ends)], nets.Last.Spacing);
-            if (deepest.Depth > Certain)
+            var name = Places.Nearest(subject.Aimed, deepest.End, cutsToo: true);
+            if (deepest.Depth > Certain && (!found.TryGetValue(name, out var known) || deepest.Depth > known.Depth))
             {
-                findings.Add(FindingCatalogue.Leftover(Place(subject, deepest.End), subject.Unit, deepest.Depth, group.Key));
+                found[name] = (deepest.Depth, deepest.End);
             }
         }
 
-        return findings;
+        return [.. found.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => FindingCatalogue.Leftover(
+            new FindingPlace(Where: subject.Aimed.Find(f.Key)?.Feature.Where, At: f.Value.At), subject.Unit, f.Value.Depth, f.Key, Corner(subject, f.Value.At, f.Value.Depth)))];
+    }
+
+    // The cut in whose inside corner, drawn sharp, metal stands so high: a round cutter leaves (sqrt(2) - 1) of its radius before a square corner.
+    private static string? Corner(Subject subject, Point3 at, double depth)
+    {
+        foreach (var cut in subject.Aimed.Features.Where(f => f.Feature.IsCut))
+        {
+            var inView = FeatureView.InView(cut.Feature.View, at);
+            if (inView.Z < Math.Min(cut.From, cut.To) - depth || inView.Z > Math.Max(cut.From, cut.To) + depth)
+            {
+                continue;
+            }
+
+            var plan = new Point2(inView.X, inView.Y);
+            foreach (var pieces in cut.Outlines.Select(o => o.Pieces))
+            {
+                for (var i = 0; i < pieces.Count; i++)
+                {
+                    var (first, next) = (pieces[i], pieces[(i + 1) % pieces.Count]);
+                    if (first.To.DistanceTo(plan) < Diagonal * depth && Bends(first, next))
+                    {
+                        return cut.Feature.Name;
+                    }
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // Whether an outline, counterclockwise, turns to the left where one piece meets the next.
+    private static bool Bends(OutlinePiece first, OutlinePiece next)
+    {
+        Point2 before = first.At(0.99), after = next.At(0.01);
+        double x1 = first.To.X - before.X, y1 = first.To.Y - before.Y, x2 = after.X - next.From.X, y2 = after.Y - next.From.Y;
+        return (x1 * y2) - (y1 * x2) > 0.1 * Math.Sqrt(((x1 * x1) + (y1 * y1)) * ((x2 * x2) + (y2 * y2)));
     }
 
     private static List<Missing> Over(Subject subject, PartNets nets, PieceMap pieces, int part)
@@ -68,11 +111,5 @@ internal static class Leftover
         }
 
         return false;
-    }
-
-    private static FindingPlace Place(Subject subject, Point3 at)
-    {
-        var where = subject.Aimed.Find(Places.Nearest(subject.Aimed, at, cutsToo: true))?.Feature.Where;
-        return new FindingPlace(Where: where, At: at);
     }
 }

@@ -52,7 +52,7 @@ internal static class FeatureLabels
 
             var at = $"{numbers.Short(feature.Centre.X)}, {numbers.Short(feature.Centre.Y)}";
             var sizes = labels.Select(l => $"{(l.Symbol == "round" ? "\u00D8 " : string.Empty)}{l.Value}{(l.Upper.Length > 0 ? " " + l.Upper : string.Empty)}{(l.Lower.Length > 0 ? " " + l.Lower : string.Empty)} {l.Name}").ToArray();
-            lines.Add($"from the {(feature.View == View.Front ? "front" : "right")}: {(sizes.Length > 0 ? $"{string.Join("; ", sizes)}; middle at {at}" : Name(feature, numbers) + ", its corners as the drawing says")}");
+            lines.Add($"from {(feature is { View: View.Top, Behind: true } ? string.Empty : "the ")}{FeatureView.Said(feature.View, feature.Behind)}: {(sizes.Length > 0 ? $"{string.Join("; ", sizes)}; middle at {at}" : Name(feature, numbers) + ", its corners as the drawing says")}");
         }
 
         return lines;

@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Text;
 using Handwheel.Jobs.Findings;
+using Handwheel.Jobs.Shops;
 using Handwheel.Proof;
 using Handwheel.Quantities;
+using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Sheets.Reports;
 
@@ -19,15 +21,9 @@ public static class CheckText
         foreach (var finding in report.Findings)
         {
             text.Append(FindingPrinter.Print(finding, report.LineOf));
-            if (finding.Step is { } step)
+            if (Place(finding, report) is { Length: > 0 } place)
             {
-                text.Append("  at step ").Append(step);
-                if (finding.Move is { } move)
-                {
-                    text.Append(CultureInfo.InvariantCulture, $", move {move}");
-                }
-
-                text.Append('\n');
+                text.Append("  ").Append(place).Append('\n');
             }
 
             text.Append('\n');
@@ -54,6 +50,29 @@ public static class CheckText
         var title = report.Title.Length > 0 ? report.Title + ": " : string.Empty;
         return $"{title}{(halts == 0 ? "no halt" : Counted(halts, "halt"))}, {Counted(report.Count(Grade.Caution), "caution")}, {Counted(report.Count(Grade.Note), "note")}";
     }
+
+    // Step and move, the reading there, and the place on the part: such of them as are known.
+    private static string Place(Finding finding, JobReport report)
+    {
+        var move = finding.Move is { } number ? string.Create(CultureInfo.InvariantCulture, $", move {number}") : string.Empty;
+        string[] said =
+        [
+            finding.Step is { } step ? $"at step {step}{move}" : string.Empty,
+            finding.AtReading is { } reading ? "reading " + Readings(reading, report) : string.Empty,
+            finding.At is { } at ? $"on the part X {Plain(at.X, report.Unit)}, Y {Plain(at.Y, report.Unit)}, Z {Plain(at.Z, report.Unit)}" : string.Empty,
+        ];
+        return string.Join("; ", said.Where(s => s.Length > 0));
+    }
+
+    // As the machine shows them: a readout that counts the other way is printed so.
+    private static string Readings(Point3 at, JobReport report)
+    {
+        var mill = report.Plan?.Shop.Mill;
+        string one(string axis, MachineAxis? machine, double value) => $"{axis} {Plain(machine?.CountsOtherWay == true ? -value : value, report.Unit)}";
+        return $"{one("X", mill?.X, at.X)}, {one("Y", mill?.Y, at.Y)}, {one("Z", mill?.Z, at.Z)}";
+    }
+
+    private static string Plain(double millimetres, LengthUnit unit) => ReadingText.Plain(millimetres, unit, unit == LengthUnit.Inch ? 0.00254 : 0.001);
 
     private static string Counted(int count, string word) => string.Create(CultureInfo.InvariantCulture, $"{count} {word}{(count == 1 ? string.Empty : "s")}");
 
