@@ -1,3 +1,4 @@
+using Handwheel.Jobs.Findings;
 using Handwheel.Jobs.Shops;
 
 namespace Handwheel.Jobs.Reading;
@@ -18,7 +19,7 @@ public static class JobReader
         var sources = new List<SourceText> { source };
         Job? job = null;
         Shop? shop = null;
-        if (Sections.IsText(source, bag, "job"))
+        if (Sections.IsText(source, bag, "job") && !IsShop(source, bag))
         {
             var reading = new JobReading(source, bag, openShop);
             job = reading.Read();
@@ -27,5 +28,19 @@ public static class JobReader
         }
 
         return new Read<Job> { Value = job, Shop = shop, Findings = bag.InOrder(sources), Sources = sources };
+    }
+
+    // A shop given for a job is one mistake, not a dozen: it starts with 'shop' and has a mill, and no heading that only a job has.
+    private static bool IsShop(SourceText source, FindingBag bag)
+    {
+        var statements = Sections.Statements(source, new FindingBag());
+        bool has(string word) => statements.Exists(s => s.Tokens[0].Is(word));
+        if (statements.Count == 0 || !statements[0].Tokens[0].Is("shop") || !has("mill") || has("job") || has("drawing") || has("stock") || has("holding"))
+        {
+            return false;
+        }
+
+        bag.Add(FindingCatalogue.NotUnderstood(statements[0].SpanOf(0, 0), "shop", "a job", "This is a shop: give the job that names it, with 'shop home.handwheel' in its head."));
+        return true;
     }
 }

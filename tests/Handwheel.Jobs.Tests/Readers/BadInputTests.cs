@@ -28,6 +28,7 @@ public sealed class BadInputTests
             Add("brackets a line each", "drawing\n" + string.Concat(Enumerable.Repeat("(\n", 100_000)), "too-much");
             Add("circle of features", "drawing\n" + string.Concat(Enumerable.Range(0, 5_000).Select(i => FormattableString.Invariant($"f{i} round (f{i + 1}) at 0, 0 from 0 to 1\n"))) + "f5000 round (f0) at 0, 0 from 0 to 1\n", "circular");
             Add("same feature", "drawing\n" + string.Concat(Enumerable.Repeat("hub round 1 at 0, 0 from 0 to 1\n", 5_000)), "said-twice");
+            Add("a shop for a job", Examples.Text("home.handwheel"), "not-understood");
             Add("no shop named", Reads.With("shop", string.Empty), "missing");
             Add("no unit", Reads.With("unit", string.Empty), "unit-missing");
             Add("no drawing", Reads.With("drawing", string.Empty), "unknown-word");
