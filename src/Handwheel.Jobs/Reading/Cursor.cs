@@ -137,8 +137,16 @@ internal sealed class Cursor
         Failed = true;
     }
 
-    // What was wrong has its finding already: the rest of the line is left.
-    public void Quiet() => Failed = true;
+    // What was wrong has its finding already, here or where what it names was typed: the rest of the line is left.
+    public void Quiet()
+    {
+        if (!Failed && !bag.Halts)
+        {
+            Fail("more of this line", "The language reference shows each statement with an example.");
+        }
+
+        Failed = true;
+    }
 
     // Something is wrong, but the line can be read on.
     public void Report(Finding finding) => bag.Add(finding);

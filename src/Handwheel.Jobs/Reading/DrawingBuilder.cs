@@ -25,6 +25,12 @@ internal sealed class DrawingBuilder(FindingBag bag, FeatureNames names, Drawing
             Add(draft, shapes, extent);
         }
 
+        // Nothing that was typed is left out without a word.
+        foreach (var draft in names.All.Where(f => !bag.Halts && !built.ContainsKey(f)))
+        {
+            bag.Add(FindingCatalogue.Missing(draft.Where, $"Something that '{draft.Name}' needs to be drawn", "Give its shape, its place and both its ends, as in 'hub round 10 at 0, 0 from -12 to 0'."));
+        }
+
         var checks = new SizeBuilder(bag, worker);
         var stated = sizes.Where(s => built.ContainsKey(s.Feature)).Select(checks.Build).OfType<Size>().ToList();
         var typed = names.All.Where(built.ContainsKey).SelectMany(f => checks.Left(f, true));

@@ -370,6 +370,13 @@ internal sealed class DrawingWorker
         }
 
         var half = angle.ToDouble() * Math.PI / 360;
-        return half is > 0.01 and < 1.56 ? top - Exact.FromDouble(across.ToDouble() / 2 / Math.Tan(half)) : null;
+        if (half is > 0.01 and < 1.56)
+        {
+            return top - Exact.FromDouble(across.ToDouble() / 2 / Math.Tan(half));
+        }
+
+        bag.Add(FindingCatalogue.AbsurdNumber(feature.Point.Where, feature.Point.Text, "a countersink's angle lies between 2 and 178 degrees", "Write its included angle, such as '90 deg'."));
+        feature.Broken = true;
+        return null;
     }
 }

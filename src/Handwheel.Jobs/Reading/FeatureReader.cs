@@ -210,22 +210,42 @@ internal sealed class FeatureReader(FeatureNames names, NumberReader numbers)
             c.Fail(FindingCatalogue.SaidTwice(feature.Where, $"How {Measures.Name(Measure.High, feature.IsCut)} '{feature.Name}' is", feature.Where));
         }
 
-        var ends = feature.Typed.ContainsKey(Measure.Bottom) || feature.Typed.ContainsKey(Measure.Top);
-        if (feature.Through && !feature.IsCut)
+        if (EndsLack(feature) is { } lack)
         {
-            c.Fail(FindingCatalogue.Contradiction(feature.Where, $"'{feature.Name}' is metal that is added, and cannot go through.", "Give it two ends, or write 'cut' before its shape."));
-        }
-        else if (feature.Through == ends)
-        {
-            c.Fail(ends
-                ? FindingCatalogue.Contradiction(feature.Where, $"'{feature.Name}' goes through and has ends as well.", "Keep one of the two.")
-                : FindingCatalogue.Missing(feature.Where, $"Where '{feature.Name}' starts and ends", feature.IsCut ? "Write 'from -6 to 0' or 'through'." : "Write 'from -12 to 0'."));
+            c.Fail(lack);
         }
         else if (feature.At is null && !feature.Typed.ContainsKey(Measure.X) && feature.Shape is not (ShapeForm.Tangent or ShapeForm.Outline))
         {
             c.Fail(FindingCatalogue.Missing(feature.Where, $"The place of '{feature.Name}'", "Write 'at 0, 0', or 'at' and another feature."));
         }
     }
+
+    // What is wrong with where it starts and ends; null where nothing is.
+    private static Finding? EndsLack(FeatureDraft feature)
+    {
+        var ends = feature.Typed.ContainsKey(Measure.Bottom) || feature.Typed.ContainsKey(Measure.Top);
+        if (feature.Through && !feature.IsCut)
+        {
+            return FindingCatalogue.Contradiction(feature.Where, $"'{feature.Name}' is metal that is added, and cannot go through.", "Give it two ends, or write 'cut' before its shape.");
+        }
+
+        if (feature.Through && ends)
+        {
+            return FindingCatalogue.Contradiction(feature.Where, $"'{feature.Name}' goes through and has ends as well.", "Keep one of the two.");
+        }
+
+        return !feature.Through && !ends
+            ? FindingCatalogue.Missing(feature.Where, $"Where '{feature.Name}' starts and ends", feature.IsCut ? "Write 'from -6 to 0' or 'through'." : "Write 'from -12 to 0'.")
+            : OneEnd(feature)
+            ? FindingCatalogue.Missing(feature.Where, $"The {(feature.IsCut ? "depth" : "height")} of '{feature.Name}'", feature.IsCut ? "Write '6 deep from 0', or both ends: 'from -6 to 0'." : "Write '5 high from -12', or both ends: 'from -12 to -7'.")
+            : null;
+    }
+
+    // One end alone says no height, but of a countersink, which runs down to its point.
+    private static bool OneEnd(FeatureDraft feature) =>
+        !feature.Through && !feature.Typed.ContainsKey(Measure.High)
+        && feature.Typed.ContainsKey(Measure.Bottom) != feature.Typed.ContainsKey(Measure.Top)
+        && !(feature.Shape == ShapeForm.Cone && feature.Point is not null);
 
     // Seen from the front, the left or below, deep goes towards plus of the part's axis: the face it starts in is its lower end.
     private static void LookingDown(Cursor c, FeatureDraft feature)

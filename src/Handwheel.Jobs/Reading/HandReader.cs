@@ -56,9 +56,15 @@ internal sealed class HandReader(FeatureNames names, NumberReader numbers, Evalu
     // run d4 through again: through the hole it drilled.
     private HandStep? Run(Cursor c, HandStep step)
     {
-        if (c.TakePiece() is not { } cutter || !c.Expect("through", "Write 'run d4 through pilot' or 'run d4 through again'."))
+        const string mend = "Write 'run d4 through pilot' or 'run d4 through again'.";
+        if (c.TakePiece() is not { } cutter)
         {
-            c.Quiet();
+            c.Fail("the drill or reamer that is run through", mend);
+            return null;
+        }
+
+        if (!c.Expect("through", mend))
+        {
             return null;
         }
 

@@ -24,11 +24,11 @@ internal static class Leftover
     {
         var over = Over(subject, nets, pieces, part);
         var found = new Dictionary<string, (double Depth, Point3 At)>(StringComparer.Ordinal);
-        foreach (var group in over.GroupBy(m => Places.Nearest(subject.Aimed, m.Middle, cutsToo: true), StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
+        foreach (var group in over.GroupBy(m => Places.Left(subject.Aimed, m.Middle), StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
             // Where it stands out most may lie nearer to another feature than where it was met.
             var deepest = Solids.Questions.Leftover.Deepest(subject.Trace.Last.Piece, subject.Most.Solid, [.. group.Select(m => m.Ends)], nets.Last.Spacing);
-            var name = Places.Nearest(subject.Aimed, deepest.End, cutsToo: true);
+            var name = Places.Left(subject.Aimed, deepest.End);
             if (deepest.Depth > Certain && (!found.TryGetValue(name, out var known) || deepest.Depth > known.Depth))
             {
                 found[name] = (deepest.Depth, deepest.End);

@@ -8,6 +8,9 @@ namespace Handwheel.Proof.Questions;
 /// <summary>Places of findings, on the part and in readings of the holding.</summary>
 internal static class Places
 {
+    // Within limits as wide as this of a feature a place still counts as in it, millimetres.
+    private const double Touching = 0.05;
+
     /// <summary>The feature nearest to a place.</summary>
     /// <param name="part">The part.</param>
     /// <param name="at">The place, part frame.</param>
@@ -19,11 +22,7 @@ internal static class Places
         var least = double.PositiveInfinity;
         foreach (var feature in part.Features.Where(f => cutsToo || !f.Feature.IsCut))
         {
-            var inView = FeatureView.InView(feature.Feature.View, at);
-            var plan = new Point2(inView.X, inView.Y);
-            var beside = feature.Outlines.Min(o => o.Contains(plan) ? 0 : o.DistanceTo(plan));
-            var past = Math.Max(0, Math.Max(Math.Min(feature.From, feature.To) - inView.Z, inView.Z - Math.Max(feature.From, feature.To)));
-            var off = Math.Sqrt((beside * beside) + (past * past));
+            var off = Off(feature, at);
             if (off < least - 1e-9)
             {
                 (best, least) = (feature.Feature.Name, off);
@@ -31,6 +30,25 @@ internal static class Places
         }
 
         return best ?? "part";
+    }
+
+    /// <summary>The feature that metal left outside the part belongs to: where it stands in what was added, the last cut that takes it away there; else what was added nearest to it.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="at">The place, part frame.</param>
+    /// <returns>Its name; <c>part</c> where there is none.</returns>
+    public static string Left(DrawnPart part, Point3 at) =>
+        part.Features.Where(f => !f.Feature.IsCut).Any(f => Off(f, at) < Touching) && part.Features.LastOrDefault(f => f.Feature.IsCut && Off(f, at) < Touching) is { } cut
+            ? cut.Feature.Name
+            : Nearest(part, at, cutsToo: false);
+
+    // Zero in a feature between its ends.
+    private static double Off(DrawnFeature feature, Point3 at)
+    {
+        var inView = FeatureView.InView(feature.Feature.View, at);
+        var plan = new Point2(inView.X, inView.Y);
+        var beside = feature.Outlines.Min(o => o.Contains(plan) ? 0 : o.DistanceTo(plan));
+        var past = Math.Max(0, Math.Max(Math.Min(feature.From, feature.To) - inView.Z, inView.Z - Math.Max(feature.From, feature.To)));
+        return Math.Sqrt((beside * beside) + (past * past));
     }
 
     /// <summary>A place of the part met by a stroke.</summary>

@@ -22,6 +22,9 @@ public sealed partial class LanguageReferenceTests
         }
     }
 
+    /// <summary>Each example that is sound, as a job of its own.</summary>
+    internal static IEnumerable<string> WholeTexts => Snippets.Select(s => s.Data).Where(s => s.Item1 != "shop" && !s.Item1.StartsWith("finding ", StringComparison.Ordinal)).Select(s => Whole(s.Item1, s.Item2));
+
     private static string Sample => Snippets.First(s => s.Data.Item1 == "sample").Data.Item2;
 
     private const string Head = "job t\nunit mm\nmetal steel\nshop home.handwheel\n";
