@@ -5,6 +5,7 @@ using Handwheel.Jobs.Steps;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
+using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Plan.Steps;
 
@@ -55,25 +56,25 @@ internal sealed class RoundMilling(Bench bench)
         return false;
     }
 
-    // Another feature of the part that a whole turn beside the round would cut into; null where none is.
+    // Another feature of the part that a whole turn beside the round would cut into on some of its way; null where none is. One that stands all round is cut
+    // into by the depth, which the proof tells.
     private string? InTheWay(PlanFeature f, double radius, double to)
     {
-        // A tenth of the cutter past the round: what is narrower is a blend of the drawing, and the proof's to judge.
-        for (var i = 0; i < 360; i++)
+        string? met = null;
+        var open = false;
+        for (var i = 0; i < 360 && !(open && met is not null); i++)
         {
-            foreach (var share in (double[])[0.2, 1, 1.8])
-            {
-                var p = Plane.Polar(f.Centre, radius + (share * bench.Radius), (i + 0.5) / Plane.ToDegrees);
-                if (bench.DrawnTopAt(p, 0) > to + 0.1
-                    && bench.Drawing.Features.Where(o => !o.IsCut && o != f.Feature).Select(bench.Plan.Of).FirstOrDefault(o => o is not null && o.High > to + 0.1 && o.Outlines.Any(l => l.Contains(p))) is { } other)
-                {
-                    return other.Feature.Name;
-                }
-            }
+            var other = ((double[])[0.2, 1, 1.8]).Select(share => Standing(f, Plane.Polar(f.Centre, radius + (share * bench.Radius), (i + 0.5) / Plane.ToDegrees), to)).FirstOrDefault(o => o is not null);
+            (met, open) = (met ?? other, open || other is null);
         }
 
-        return null;
+        return open ? met : null;
     }
+
+    // The feature whose metal the finished part has at a place above a height.
+    private string? Standing(PlanFeature f, Point2 p, double to) => bench.DrawnTopAt(p, 0) > to + 0.1
+        ? bench.Drawing.Features.Where(o => !o.IsCut && o != f.Feature).Select(bench.Plan.Of).FirstOrDefault(o => o is not null && o.High > to + 0.1 && o.Outlines.Any(l => l.Contains(p)))?.Feature.Name
+        : null;
 
     // R + r outside, metal left.
     private Working Out(PlanFeature f, string name, double radius, double allow)
