@@ -154,10 +154,11 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
         }
         while (!c.AtEnd && c.TakeAny(",", "and") is not null && names.Length(c) > 0);
         var said = new Clauses();
-        return clauses.Read(c, said, work.ToString().ToLowerInvariant(), "to", "through", "across", "with", "peck", "allow", "speed") ? new HoleStep
+        string[] taken = work == HoleWork.Bore ? ["to", "through", "across", "with", "pass", "allow", "speed"] : ["to", "through", "across", "with", "peck", "allow", "speed"];
+        return clauses.Read(c, said, work.ToString().ToLowerInvariant(), taken) ? new HoleStep
         {
             Id = head.Id, Text = head.Text, Where = head.Where, Cutter = said.Cutter, CutterWhere = said.CutterWhere, Speed = said.Speed,
-            Work = work, Features = features, To = said.To, Through = said.Through, Peck = said.Peck, ToAcross = said.Across, Allow = said.Allow,
+            Work = work, Features = features, To = said.To, Through = said.Through, Peck = said.Peck, ToAcross = said.Across, PerPass = said.PerPass, Allow = said.Allow,
         } : null;
     }
 

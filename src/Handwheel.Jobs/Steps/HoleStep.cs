@@ -23,6 +23,9 @@ public sealed record HoleStep : Step
     /// <summary>Diameter to reach for a bore, spot or countersink.</summary>
     public Typed? ToAcross { get; init; }
 
+    /// <summary>Depth of cut a pass, a side, of a bore; null: as bar and metal ask.</summary>
+    public Typed? PerPass { get; init; }
+
     /// <summary>Metal left, a side.</summary>
     public Typed? Allow { get; init; }
 }

@@ -68,6 +68,35 @@ internal sealed class HeldMetal(Workpiece piece, SetupFacts setup)
         return low <= high ? (low, high) : null;
     }
 
+    // Radius of the widest pin that goes down a hole between two heights; null where there is metal in its middle, or none round it.
+    internal double? HoleRadius(Point2 centre, double low, double high)
+    {
+        double? least = null;
+        foreach (var height in Levels(low, high))
+        {
+            for (var i = 0; i < 32; i++)
+            {
+                var (s, c) = Math.SinCos((i * Math.PI / 16) + 0.0137);
+                var spans = Sound(new(new(centre.X, centre.Y, height), new(c, s, 0)), 0);
+                if (spans.Contains(0))
+                {
+                    return null;
+                }
+
+                for (var k = 0; k < spans.Count; k++)
+                {
+                    if (spans[k].From > 0)
+                    {
+                        least = Math.Min(least ?? spans[k].From, spans[k].From);
+                        break;
+                    }
+                }
+            }
+        }
+
+        return least;
+    }
+
     // Greatest distance from a centre, in one direction within a half width to each side, of metal above a height; null where there is none.
     internal double? Reach(Point2 centre, double half, double z, double theta)
     {

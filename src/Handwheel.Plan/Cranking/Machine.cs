@@ -67,8 +67,20 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
         At = At with { Z = high };
         broachTurn = turn;
         events.Add(new CutterIn(cutter.Name, rpm) { Across = across, Turn = turn });
-        lines.Add(new CutterLine { Cutter = cutter.Name, Rpm = rpm, Out = cutter.Out, Remark = across > 0 ? "set the head" : Shape is null ? Squared(turn) : string.Empty });
+        lines.Add(new CutterLine { Cutter = cutter.Name, Rpm = rpm, Out = cutter.Out, Remark = across > 0 ? "in the boring head" : Shape is null ? Squared(turn) : string.Empty });
         Minutes += 3;
+    }
+
+    // The head opened with the bar left in it: Z stands.
+    internal void Open(Cutter cutter, double rpm, double feed, HeadLine line)
+    {
+        Stop();
+        Cutter = CutterShapes.SetTo(cutter, line.Across);
+        Shape = CutterShapes.Of(Cutter, shop.Mill);
+        (Rpm, Feed) = (rpm, feed);
+        events.Add(new HeadOpened(line.Across, rpm));
+        lines.Add(line);
+        Minutes += 2;
     }
 
     private static string Squared(double turn) => Math.Abs(turn) < 1e-6

@@ -20,6 +20,9 @@ public sealed record MeasureLine : SheetLine
     /// <summary>Pairs of measured value and reading to crank to, millimetres.</summary>
     public IReadOnlyList<(double Measures, double CrankTo)> Strip { get; init; } = [];
 
+    /// <summary>Whether the strip tells, in place of a reading, how much a boring head is opened on the diameter.</summary>
+    public bool OpensHead { get; init; }
+
     /// <summary>How a reading of the strip is worked out; null without a strip.</summary>
     public Working? Working { get; init; }
 

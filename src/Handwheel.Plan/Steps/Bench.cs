@@ -67,6 +67,9 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
 
     internal Step? OffsOf { get; set; }
 
+    // The step worked out before this one in the holding.
+    internal Step? StepBefore { get; set; }
+
     // Whether the last typed cut met no metal: of several in a row the first is told.
     internal bool Idle { get; set; }
 

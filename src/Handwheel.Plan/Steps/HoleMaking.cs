@@ -13,25 +13,34 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
 {
     internal void Plan(HoleStep step)
     {
+        var holes = Holes(step);
+        if (step.Allow is { Value: > 0 })
+        {
+            bench.Cannot(step, "A hole with metal left for a last pass is bored, not drilled or reamed to it", $"Write 'bore {string.Join(", ", step.Features)} with' a boring bar, 'allow {bench.Figures.L(step.Allow.Value)}', or take the smaller cutter.");
+            return;
+        }
+
+        if (holes.Count > 0 && toucher.Use(step, 0, Pilot(step, holes[0])))
+        {
+            bench.Straighten();
+            EachPlace(step, holes);
+        }
+    }
+
+    // The holes of a step that stand upright here; a finding for each that does not.
+    internal IReadOnlyList<PlanFeature> Holes(HoleStep step)
+    {
         var features = step.Features.Select(n => (Name: n, Plan: bench.Plan.Find(n))).ToList();
         foreach (var missing in features.Where(f => f.Plan is null))
         {
             bench.Cannot(step, $"'{missing.Name}' does not stand upright in this holding.", "Hold the work so that it opens upwards.");
         }
 
-        List<PlanFeature> holes = [.. features.Select(f => f.Plan).OfType<PlanFeature>()];
-        if (step.Allow is { Value: > 0 })
-        {
-            bench.Cannot(step, "A hole with metal left for a last pass cannot be worked out", $"Say what it is bored to instead: 'bore {string.Join(", ", step.Features)} to .. across with', measure it, then bore it with the head set anew.");
-            return;
-        }
+        return [.. features.Select(f => f.Plan).OfType<PlanFeature>()];
+    }
 
-        if (holes.Count == 0 || !toucher.Use(step, step.Work == HoleWork.Bore ? BoreTo(step, holes[0]) : 0, Pilot(step, holes[0])))
-        {
-            return;
-        }
-
-        bench.Straighten();
+    internal void EachPlace(HoleStep step, IReadOnlyList<PlanFeature> holes)
+    {
         foreach (var hole in holes)
         {
             for (var i = 0; i < hole.Centres.Count; i++)
@@ -41,17 +50,13 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
         }
     }
 
+    // Height of the highest metal round a place.
+    internal double? Around(Point2 centre, double radius) =>
+        Enumerable.Range(0, 16).Select(i => bench.Metal.TopAt(Plane.Polar(centre, radius, i * Math.PI / 8), 0)).Max();
+
     // A pilot must hang in the hole where its cutter is touched off; a countersink's point would go down it.
     private Point2? Pilot(HoleStep step, PlanFeature hole) =>
         step is { Work: HoleWork.Counterbore, Cutter: { } name } && bench.Shop.Cutters.GetValueOrDefault(name) is { Tip: > 0 } ? hole.Centre : null;
-
-    // The head's diameter: the middle of the limits where the nominal was typed.
-    private static double BoreTo(HoleStep step, PlanFeature hole)
-    {
-        var limits = AimedDrawing.AcrossOf(hole.Feature.Shape);
-        var typed = step.ToAcross?.Value;
-        return limits is { } l && (typed is null || Math.Abs(typed.Value - l.Nominal) < 1e-9) ? l.Middle : typed ?? 0;
-    }
 
     private void At(HoleStep step, PlanFeature hole, Point2 centre, int i)
     {
@@ -94,7 +99,7 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
     {
         HoleWork.Ream => "slow and steady, in and out without stopping; cutting oil",
         HoleWork.Tap => "by hand, spindle as guide: half a turn on, a quarter back; cutting oil",
-        HoleWork.Bore => "fine feed; let it dwell and come out",
+        HoleWork.Bore => "fine feed; at depth stop the spindle, tip turned to where its line does not show, and come out",
         HoleWork.Counterbore or HoleWork.Countersink => "slow, and dwell at depth",
         _ => string.Empty,
     };
@@ -125,7 +130,7 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
             bench.CutterInput);
     }
 
-    private double Full(HoleStep step, PlanFeature hole, Point2 centre)
+    internal double Full(HoleStep step, PlanFeature hole, Point2 centre)
     {
         if (step.To is { } typed)
         {

@@ -21,6 +21,12 @@ internal sealed class Measuring(Bench bench)
             return;
         }
 
+        if (step.ThenLastPass && before is HoleStep bored)
+        {
+            Bored(step, bored, size);
+            return;
+        }
+
         var cut = step.ThenLastPass ? Cut(before, size) : null;
         if (step.ThenLastPass && before is not null && cut is null)
         {
@@ -41,10 +47,27 @@ internal sealed class Measuring(Bench bench)
             Corrects = cut?.Offs[0].Axis,
             Strip = strip.Item1,
             Working = strip.Item2,
-            With = With(expected, size.Limits.Width <= 0.1, IsInside(size)),
+            With = With(size, expected),
             Remark = "Spindle stopped, quill right up, burrs off." + after,
         });
     }
+
+    // A bore with metal left: how much the head is opened hangs on what it measures.
+    private void Bored(MeasureStep step, HoleStep bored, Size size)
+    {
+        if (bench.Plan.Find(size.Feature) is not { } hole || !bored.Features.Contains(size.Feature) || size.Kind is not (SizeKind.Across or SizeKind.Bore))
+        {
+            bench.Cannot(step, $"'{size.Name}' is not the across of what {bored.Id} bores.", $"Write 'measure {bored.Features[0]} across, then last pass'.");
+            return;
+        }
+
+        var to = Boring.BoreTo(bored, hole);
+        var expected = to - (2 * (bored.Allow?.Value ?? 0));
+        bench.Machine.Stop();
+        bench.Add(new Measured(size.Name, expected, true), new Boring(bench, new(bench)).Line(size, expected, to, string.Empty));
+    }
+
+    internal string With(Size size, double measures) => With(measures, size.Limits.Width <= 0.1, IsInside(size));
 
     // A cutter that cuts off its size does so on every flank after this one.
     private string Later(MeasureStep step, Step before, Working planned)

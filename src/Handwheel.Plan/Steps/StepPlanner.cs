@@ -24,6 +24,10 @@ internal sealed class StepPlanner(Bench bench)
             case ZeroStep zero:
                 new ZeroPlanner(bench, toucher).Plan(zero);
                 break;
+            case HoleStep { Work: HoleWork.Bore } bored:
+                allowed = bored.Allow is { Value: > 0 } ? bored : allowed;
+                new Boring(bench, toucher).Plan(bored, bored.Allow?.Value ?? 0);
+                break;
             case HoleStep hole:
                 new HoleMaking(bench, toucher).Plan(hole);
                 break;
@@ -42,6 +46,8 @@ internal sealed class StepPlanner(Bench bench)
             default:
                 break;
         }
+
+        bench.StepBefore = step;
     }
 
     private static Typed? AllowOf(Step step) => step switch
@@ -121,6 +127,13 @@ internal sealed class StepPlanner(Bench bench)
         if (allowed is null)
         {
             bench.Cannot(step, "No step before this one left metal for a last pass.", "Write 'allow 0.2' in the step before, or leave 'then last pass' out.");
+            return;
+        }
+
+        if (allowed is HoleStep bored)
+        {
+            new Boring(bench, toucher).Plan(bored, 0, measured: true);
+            allowed = null;
             return;
         }
 

@@ -14,8 +14,8 @@ namespace Handwheel.Plan.Steps;
 // Puts a cutter in and finds its Z: after every change, on what then is the top.
 internal sealed class Toucher(Bench bench)
 {
-    // False where it cannot be; a finding is made.
-    internal bool Use(Step step, double across = 0, Point2? pilot = null)
+    // False where it cannot be; a finding is made. A boring head may run as it does once it is opened.
+    internal bool Use(Step step, double across = 0, Point2? pilot = null, double runs = 0)
     {
         if (step.Cutter is not { } name || !bench.Shop.Cutters.TryGetValue(name, out var cutter))
         {
@@ -23,10 +23,10 @@ internal sealed class Toucher(Bench bench)
             return false;
         }
 
-        return Use(step, cutter, across, pilot);
+        return Use(step, cutter, across, pilot, runs);
     }
 
-    internal bool Use(Step step, Cutter cutter, double across, Point2? pilot)
+    internal bool Use(Step step, Cutter cutter, double across, Point2? pilot, double runs = 0)
     {
         if (!CutterShapes.Turns(cutter))
         {
@@ -41,7 +41,7 @@ internal sealed class Toucher(Bench bench)
         }
 
         bench.Straighten();
-        var (rpm, feed) = Running(step, set);
+        var (rpm, feed) = Running(step, runs > 0 ? CutterShapes.SetTo(cutter, runs) : set);
         bench.Machine.Put(cutter, across, rpm, feed, bench.Safe().Result + (25 * bench.Clear));
         return Touch(step, cutter, bench.Machine.Shape!, pilot);
     }
@@ -56,7 +56,7 @@ internal sealed class Toucher(Bench bench)
     }
 
     // Turns a minute, and millimetres a minute; a tap is turned by hand unless a speed was asked for.
-    private (double Rpm, double Feed) Running(Step step, Cutter set)
+    internal (double Rpm, double Feed) Running(Step step, Cutter set)
     {
         if (set.Kind == CutterKind.Tap && step.Speed is null)
         {

@@ -112,6 +112,9 @@ internal sealed class Follower
             case CutterIn put:
                 Put(stage, step, put);
                 break;
+            case HeadOpened opened:
+                Open(step, opened);
+                break;
             case Spindle spindle:
                 turning = spindle.Rpm > 0;
                 break;
@@ -153,6 +156,17 @@ internal sealed class Follower
         {
             incomplete = true;
             findings.Add(FindingCatalogue.NotOnHand(new FindingPlace(step.Id, step.Where), "cutter", put.Cutter, NearestName.Of(put.Cutter, shop.Cutters.Keys)));
+        }
+    }
+
+    // The bar stays in its head; what is no boring bar opens nothing.
+    private void Open(CourseStep step, HeadOpened opened)
+    {
+        Near(step, $"the head of {inSpindle ?? "the spindle"} is set");
+        if (inSpindle is { } name)
+        {
+            cutter = rack.Cutter(name, opened.Across);
+            shape = rack.Shape(name, opened.Across);
         }
     }
 

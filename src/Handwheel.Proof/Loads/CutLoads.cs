@@ -148,7 +148,7 @@ internal sealed class CutLoads
             var rpm = 0.0;
             foreach (var e in stage.Steps.SelectMany(s => s.Events))
             {
-                rpm = e is CutterIn put ? put.Rpm : rpm;
+                rpm = e switch { CutterIn put => put.Rpm, HeadOpened head => head.Rpm, _ => rpm };
                 if (e is Move move)
                 {
                     speeds[move] = rpm;

@@ -42,6 +42,7 @@ internal sealed class MoveRows
         MoveLine move => Move(move, inBracket: false),
         TouchOffLine touch => [TouchOff(touch)],
         CutterLine cutter => [PutIn(cutter)],
+        HeadLine head => [Head(head)],
         SpindleLine spindle => [Spindle(spindle)],
         PassBracket bracket => Bracket(bracket),
         MeasureLine measure => [MeasurePiece.Of(measure, _numbers)],
@@ -139,6 +140,15 @@ internal sealed class MoveRows
         var lines = TextMeasure.Lines(says, Face.Plain, 7.8, 51);
         return new(
             $"<div class=\"mv set\"><span class=\"c0\">{Bits.Box}</span><span class=\"c1\"></span><span class=\"c2\">{line.TouchOff.Axis}</span><span class=\"c34\">touch off, set</span><span class=\"c5 n{(line.TouchOff.Axis == Axis.T || Markup.TrueMinus(set).Length > 7 ? " s" : string.Empty)}\"><b class=\"fr\">{Markup.Figures(set)}</b></span><span class=\"cs\">{Text(says)}</span></div>",
+            Math.Max(6.4, (lines * 3.5) + 1.2));
+    }
+
+    private Piece Head(HeadLine line)
+    {
+        var set = _numbers.Length(line.Across);
+        var lines = TextMeasure.Lines(line.Says, Face.Plain, 7.8, 51);
+        return new(
+            $"<div class=\"mv set\"><span class=\"c0\">{Bits.Box}</span><span class=\"c1\"></span><span class=\"c2\"></span><span class=\"c34\">head, to bore</span><span class=\"c5 n{(set.Length > 7 ? " s" : string.Empty)}\"><b class=\"fr\">{Markup.Figures(set)}</b></span><span class=\"cs\">{Text(Markup.TrueMinus(line.Says))}</span></div>",
             Math.Max(6.4, (lines * 3.5) + 1.2));
     }
 

@@ -72,6 +72,9 @@ public static class WhyText
                 case TouchOffLine touch:
                     yield return ($"touch off  {touch.TouchOff.Axis} set {Print(touch.TouchOff.Axis, touch.TouchOff.SetTo)}", touch.Working);
                     break;
+                case HeadLine head:
+                    yield return ($"head of {head.Cutter}", head.Working);
+                    break;
                 case PassBracket bracket:
                     foreach (var (z, working) in bracket.Depths.Zip(bracket.DepthWorkings))
                     {
