@@ -164,6 +164,10 @@ public sealed class Replay
         {
             Put(one);
         }
+        else if (one.TryGetProperty("rpm", out _) && one.TryGetProperty("across", out _))
+        {
+            Open(one);
+        }
         else if (one.TryGetProperty("setTo", out _))
         {
             Touch(step, one);
@@ -197,6 +201,16 @@ public sealed class Replay
         cutter = next;
         layers = next is null ? [] : Layers.Of(next);
         dials.Forget(2);
+    }
+
+    // The head opened with its bar in it: Z stays as it was felt. Any other cutter stays as it is.
+    private void Open(JsonElement one)
+    {
+        if (cutter is { Kind: "boringbar" })
+        {
+            cutter = cutter with { Across = Course.Number(one, "across") };
+            layers = Layers.Of(cutter);
+        }
     }
 
     private void Go(string step, double[] to, bool cutting)

@@ -1,4 +1,3 @@
-using Handwheel.Jobs.Documents;
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
@@ -7,7 +6,6 @@ using Handwheel.Plan.Lines;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
-using Handwheel.Solids.Cutters;
 
 namespace Handwheel.Plan.Steps;
 
@@ -19,6 +17,9 @@ internal sealed class Boring(Bench bench, Toucher toucher)
 
     // What is too little to be cut twice, a side: a tip rubs on less (common practice, no source).
     private const double Least = 0.05;
+
+    private double rpm;
+    private double feed;
 
     private bool Inch => bench.Job.Unit == LengthUnit.Inch;
 
@@ -43,25 +44,27 @@ internal sealed class Boring(Bench bench, Toucher toucher)
             return;
         }
 
+        Cut(step, holes, bar, passes, (there, stands, allow <= 0 && (measured || trial), measured));
+    }
+
+    // The head set and gone down for each pass; the last of a close one is set by what is measured before it.
+    private void Cut(HoleStep step, IReadOnlyList<PlanFeature> holes, Cutter bar, IReadOnlyList<double> passes, (double? There, double? Stands, bool ByMeasure, bool Measured) at)
+    {
+        var (first, to, stands) = (holes[0], passes[^1], at.Stands);
         for (var i = 0; i < passes.Count; i++)
         {
-            var last = i == passes.Count - 1;
-            var before = i > 0 ? passes[i - 1] : there;
-            var waits = last && allow <= 0 && before is not null && (measured || trial);
-            if (waits && !measured)
+            var before = i > 0 ? passes[i - 1] : at.There;
+            var waits = at.ByMeasure && i == passes.Count - 1 && before is not null;
+            if (waits && !at.Measured)
             {
                 Measure(first, before!.Value, to, holes.Sum(h => h.Centres.Count) > 1);
             }
 
-            var line = Set(step, first, bar, (before, passes[i], to, there), stands, waits);
-            bench.Machine.Open(bar, rpm, feed, line);
+            bench.Machine.Open(bar, rpm, feed, Set(step, first, bar, (before, passes[i], to, at.There), stands, waits));
             stands = passes[i];
-            making.EachPlace(step, holes);
+            new HoleMaking(bench, toucher).EachPlace(step, holes);
         }
     }
-
-    private double rpm;
-    private double feed;
 
     // The head's diameter: the middle of the limits where the nominal was typed.
     internal static double BoreTo(HoleStep step, PlanFeature hole)
@@ -108,7 +111,7 @@ internal sealed class Boring(Bench bench, Toucher toucher)
         && bench.Drawing.SizeNamed(measure.Size) is { Kind: SizeKind.Across or SizeKind.Bore } size && size.Feature == hole.Feature.Name;
 
     private static bool IsClose(PlanFeature hole, double to) =>
-        AimedDrawing.AcrossOf(hole.Feature.Shape) is { } limits && limits.Width <= Close && limits.Contains(to);
+        AimedDrawing.AcrossOf(hole.Feature.Shape) is { } limits && limits.Width <= Close + 1e-9 && limits.Contains(to);
 
     // The narrowest of the holes that are there; null where one is solid.
     private double? There(HoleStep step, HoleMaking making, IReadOnlyList<PlanFeature> holes, double to)
@@ -160,6 +163,7 @@ internal sealed class Boring(Bench bench, Toucher toucher)
     {
         var side = (hole.To - hole.From) / 2;
         var light = !trial || side < 2 * Least ? 0 : Math.Min(Math.Min(Inch ? 0.005 * LengthUnit.Inch.MillimetresPerUnit() : 0.125, most), side / 2);
+        light = light > 0 && side - (2 * light) < Least ? side / 2 : light;
         var rough = side - (2 * light);
         var n = rough <= 1e-6 ? 0 : (int)Math.Ceiling((rough / most) - 1e-6);
         var grain = Inch ? 0.0005 * LengthUnit.Inch.MillimetresPerUnit() : 0.01;

@@ -16,7 +16,7 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
         var holes = Holes(step);
         if (step.Allow is { Value: > 0 })
         {
-            bench.Cannot(step, "A hole with metal left for a last pass is bored, not drilled or reamed to it", $"Write 'bore {string.Join(", ", step.Features)} with' a boring bar, 'allow {bench.Figures.L(step.Allow.Value)}', or take the smaller cutter.");
+            bench.Cannot(step, "A hole with metal left for a last pass is bored, not drilled or reamed to it.", $"Write 'bore {string.Join(", ", step.Features)} with' a boring bar, 'allow {bench.Figures.L(step.Allow.Value)}', or take the smaller cutter.");
             return;
         }
 

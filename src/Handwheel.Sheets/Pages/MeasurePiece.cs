@@ -32,19 +32,21 @@ internal static class MeasurePiece
 
     private static string Strip(MeasureLine line, SheetNumbers numbers)
     {
-        if (line.Strip.Count == 0 || line.Corrects is not { } axis)
+        if (line.Strip.Count == 0 || (line.Corrects is null && !line.OpensHead))
         {
             return string.Empty;
         }
 
+        string to(double value) => line.Corrects is { } axis ? numbers.Reading(axis, value) : numbers.Length(value);
+
         // About what is expected, as many pairs as find room: five, or three of the longer readings.
-        var cell = line.Strip.Max(p => TextMeasure.Width(numbers.Reading(axis, p.CrankTo), Face.FigureBold, 7.6)) + 1.7;
+        var cell = line.Strip.Max(p => TextMeasure.Width(to(p.CrankTo), Face.FigureBold, 7.6)) + 1.7;
         var most = cell * 5 < 42 ? 5 : 3;
         var nearest = Enumerable.Range(0, line.Strip.Count).MinBy(i => Math.Abs(line.Strip[i].Measures - line.Expected));
         var first = Math.Clamp(nearest - (most / 2), 0, Math.Max(0, line.Strip.Count - most));
         var pairs = line.Strip.Skip(first).Take(most).ToArray();
         var heads = string.Concat(pairs.Select(p => $"<td class=\"n\">{Markup.Figures(numbers.Length(p.Measures))}</td>"));
-        var cells = string.Concat(pairs.Select((p, i) => $"<td class=\"n{(first + i == nearest ? " ex" : string.Empty)}\">{Markup.Figures(numbers.Reading(axis, p.CrankTo))}</td>"));
-        return $"<table class=\"st\"><tr><th>if it is</th>{heads}</tr><tr><th>crank {axis} to</th>{cells}</tr></table>";
+        var cells = string.Concat(pairs.Select((p, i) => $"<td class=\"n{(first + i == nearest ? " ex" : string.Empty)}\">{Markup.Figures(to(p.CrankTo))}</td>"));
+        return $"<table class=\"st\"><tr><th>if it is</th>{heads}</tr><tr><th>{(line.Corrects is { } cranked ? $"crank {cranked} to" : "open head by")}</th>{cells}</tr></table>";
     }
 }

@@ -148,7 +148,7 @@ internal sealed class MoveRows
         var set = _numbers.Length(line.Across);
         var lines = TextMeasure.Lines(line.Says, Face.Plain, 7.8, 51);
         return new(
-            $"<div class=\"mv set\"><span class=\"c0\">{Bits.Box}</span><span class=\"c1\"></span><span class=\"c2\"></span><span class=\"c34\">head, to bore</span><span class=\"c5 n{(set.Length > 7 ? " s" : string.Empty)}\"><b class=\"fr\">{Markup.Figures(set)}</b></span><span class=\"cs\">{Text(Markup.TrueMinus(line.Says))}</span></div>",
+            $"<div class=\"mv set\"><span class=\"c0\">{Bits.Box}</span><span class=\"c1\"></span><span class=\"c2\"></span><span class=\"c34\">head, to bore</span><span class=\"c5 n{(set.Length > 7 ? " s" : string.Empty)}\"><b class=\"fr\">{Markup.Figures(set)}</b></span><span class=\"cs\">{Text(Markup.TrueMinus(Markup.FormulaText(line.Says)))}</span></div>",
             Math.Max(6.4, (lines * 3.5) + 1.2));
     }
 

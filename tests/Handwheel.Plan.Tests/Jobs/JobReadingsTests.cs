@@ -54,8 +54,12 @@ public sealed class JobReadingsTests
     public void The_recess_is_cleared_a_hundredth_small_and_bored_to_the_middle_of_its_limits()
     {
         Assert.Contains(Math.Round(Down(((0.626 - 0.3745) / 2) - 0.01, 0.0005) * In, 9), Knob.Readings("B5", Axis.X, true).Select(x => Math.Round(x, 9)));
-        var head = Knob.Plan.Course.Stages.SelectMany(s => s.Steps).Single(s => s.Id == "B6").Events.OfType<CutterIn>().Single();
-        Assert.Equal(0.626 * In, head.Across, 9);
+
+        // The recess stands at 0.6055 then: two light cuts alike, the last to the middle of .625 +.002 -0.
+        var heads = Knob.Plan.Course.Stages.SelectMany(s => s.Steps).Single(s => s.Id == "B6").Events.OfType<HeadOpened>().Select(h => h.Across / In).ToArray();
+        Assert.Equal(2, heads.Length);
+        Assert.Equal(0.626, heads[1], 9);
+        Assert.Equal((0.6055 + 0.626) / 2, heads[0], 0.0005);
     }
 
     // Outer tangent of two circles: acos((r1 - r2)/L) to the tangent points, asin of the same for the slope (plane geometry).

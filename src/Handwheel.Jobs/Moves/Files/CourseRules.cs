@@ -87,6 +87,9 @@ internal static class CourseRules
             case Handwork hand:
                 Known(top, $"step {step.Id}: work", hand.Work, Works, wrong);
                 break;
+            case HeadOpened { Across: <= 0 } head:
+                wrong.Add(FindingCatalogue.MovesFileUnread(top, string.Create(CultureInfo.InvariantCulture, $"step {step.Id}: the boring head is set to {head.Across}; a diameter over 0 was expected")));
+                break;
             case Spindle { Rpm: < 0 } spindle:
                 wrong.Add(FindingCatalogue.MovesFileUnread(top, string.Create(CultureInfo.InvariantCulture, $"step {step.Id}: the spindle is started at {spindle.Rpm} rpm; 0 or more was expected")));
                 break;
