@@ -75,7 +75,7 @@ public sealed class Planner
                 ShopFile = job.ShopFile,
                 Unit = job.Unit,
                 Stages = course,
-                ReleaseAt = job.Stages.SelectMany(s => s.Steps).FirstOrDefault(s => s is HandStep { Work: HandWork.BreakWeb } or SawStep { Web: null })?.Id ?? sawnOff,
+                ReleaseAt = job.Stages.SelectMany(s => s.Steps).FirstOrDefault(s => s is HandStep { Work: HandWork.BreakWeb } or SawStep { Web: null, Slit: null })?.Id ?? sawnOff,
             },
         };
     }

@@ -164,11 +164,14 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
 
     private SawStep? Saw(Cursor c, StepHead head)
     {
-        FeatureDraft? under = null;
-        if (c.Take("under") && (under = names.Take(c)) is null)
+        var below = c.Take("under");
+        var named = below || !c.Sees("at") ? names.Take(c) : null;
+        if (c.Failed)
         {
             return null;
         }
+
+        var (under, slit) = below ? (named, null) : ((FeatureDraft?)null, named);
 
         var said = new Clauses();
         if (!clauses.Read(c, said, "saw", "at", "with", "from", "web", "allow", "speed"))
@@ -176,16 +179,16 @@ internal sealed class StepReader(FeatureNames names, NumberReader numbers, Evalu
             return null;
         }
 
-        if (under is null == said.At is null)
+        if (slit is null ? under is null == said.At is null : said.At is not null || said.Web is not null || said.Allow is not null)
         {
-            c.Fail(FindingCatalogue.Missing(head.Where, "Where the saw cuts", "Write 'saw under arm ...', or 'saw at -12 ...' for the height of its upper face."));
+            c.Fail(FindingCatalogue.Missing(head.Where, "Where the saw cuts", "Write 'saw under arm ...', 'saw at -12 ...' for the height of its upper face, or 'saw split with saw1, from far side' for a slit of the drawing."));
             return null;
         }
 
         return Needs(c, said.From, "the side it comes from", "from near side") ? new SawStep
         {
             Id = head.Id, Text = head.Text, Where = head.Where, Cutter = said.Cutter, CutterWhere = said.CutterWhere, Speed = said.Speed,
-            Under = under?.Name, At = said.At, From = said.From!, Web = said.Web, WebAlong = said.WebAlong, Allow = said.Allow,
+            Under = under?.Name, Slit = slit?.Name, At = said.At, From = said.From!, Web = said.Web, WebAlong = said.WebAlong, Allow = said.Allow,
         } : null;
     }
 

@@ -8,6 +8,9 @@ public sealed record SawStep : Step
     /// <summary>The feature whose underside is sawn under.</summary>
     public string? Under { get; init; }
 
+    /// <summary>The slit that is sawn: a block cut away that lies level, as deep from the side the saw comes from.</summary>
+    public string? Slit { get; init; }
+
     /// <summary>The height its upper face stands at, where typed instead.</summary>
     public Typed? At { get; init; }
 

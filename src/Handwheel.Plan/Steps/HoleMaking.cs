@@ -84,7 +84,11 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
     {
         var d = bench.Cutter!.TrueAcross;
         var (first, each) = step.Peck is { } told ? (told.Value, told.Value) : (3 * d, d);
-        var top = bench.Metal.TopAt(new(centre.X + (d / 2) + 0.1, centre.Y), 0) ?? 0;
+        if (Met(centre, d / 2) is not { } top)
+        {
+            return [last];
+        }
+
         List<Working> pecks = [];
         for (var z = top - first; z > last.Result + 1e-6 && pecks.Count < 500; z -= each)
         {
@@ -94,6 +98,10 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
         pecks.Add(last);
         return pecks;
     }
+
+    // Where a drill going down first meets metal: the highest under it, in the hole that is there or on a face cut lower; null where there is none.
+    private double? Met(Point2 centre, double radius) => ((double[])[0, 0.5, 0.98])
+        .SelectMany(share => Enumerable.Range(0, 16).Select(i => bench.Metal.TopAt(Plane.Polar(centre, share * radius, i * Math.PI / 8), 0))).Max();
 
     private static string Remark(HoleStep step) => step.Work switch
     {

@@ -9,12 +9,15 @@ using Handwheel.Solids.Geometry;
 namespace Handwheel.Plan.Steps;
 
 // A slitting saw that comes in from a side and is fed along it, until a web is left along the other; it comes back the way it went.
-internal sealed class Sawing(Bench bench)
+internal sealed partial class Sawing(Bench bench)
 {
     private const string Slow = "slow; brush the chips out of the kerf";
 
     // From the near or far side it is fed along X, from an end along Y.
     private bool alongX = true;
+
+    // Whether a slit is sawn, which ends in the part, and no web is left.
+    private bool slits;
 
     // A place of the web last left, part frame, and out of the part there.
     internal (Place3 At, Place3 Outward)? Web { get; private set; }
@@ -31,6 +34,11 @@ internal sealed class Sawing(Bench bench)
         }
 
         alongX = step.From is "near" or "far";
+        if (step.Slit is { } slit)
+        {
+            Slit(step, slit, saw);
+            return;
+        }
 
         var named = step.Under is { } under ? bench.Plan.Find(under) : null;
         var upper = step.At is { } at ? bench.Plan.Height(at.Value, feature: step.Under) : named is not null ? named.Low - (step.Allow?.Value ?? 0) : double.NaN;
@@ -115,6 +123,10 @@ internal sealed class Sawing(Bench bench)
         return [.. places.Select(p => Plane.Turned(p, new(0, 0), turn / Plane.ToDegrees))];
     }
 
+    private string Ends => slits ? "slit" : "web";
+
+    private string Passed => slits ? "past the end of the slit" : "until all but the web is through";
+
     private Axis Feed => alongX ? Axis.X : Axis.Y;
 
     private Axis Side => alongX ? Axis.Y : Axis.X;
@@ -159,7 +171,7 @@ internal sealed class Sawing(Bench bench)
             Down(lower);
         }
 
-        bench.Machine.Go(new(Side, over, false) { Remark = "or as the strip says" });
+        bench.Machine.Go(new(Side, over, false) { Remark = step.Web is null ? string.Empty : "or as the strip says" });
         bench.Free(Axis.Z, lower);
         var to = Until(kerf, over, far, plus, show: true);
         if (step.Web is not null && Shim(kerf, over, far, plus, to) is { } stop)
@@ -223,8 +235,8 @@ internal sealed class Sawing(Bench bench)
         // A web wider than all that is sawn: to the outline's end.
         ends.AddRange(ends.Count == 0 ? kerf.Select(Along) : []);
         var end = plus ? ends.Max() : ends.Min();
-        var to = bench.Clearing(Feed, "until all but the web is through", plus ? end + past : end - past, plus);
-        to = to with { Formula = "where the web ends + some room", PutIn = $"{bench.Figures.L(end)} {(plus ? "+" : "-")} {bench.Figures.L(past)}, {(plus ? "up" : "down")} to {bench.Figures.L(to.Result)}" };
+        var to = bench.Clearing(Feed, Passed, plus ? end + past : end - past, plus);
+        to = to with { Formula = $"where the {Ends} ends + some room", PutIn = $"{bench.Figures.L(end)} {(plus ? "+" : "-")} {bench.Figures.L(past)}, {(plus ? "up" : "down")} to {bench.Figures.L(to.Result)}" };
         return show ? bench.Show(to) : to;
     }
 

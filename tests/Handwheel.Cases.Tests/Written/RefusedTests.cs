@@ -6,7 +6,6 @@ public sealed class RefusedTests
     [Theory]
     [InlineData("zero z on parallels by block 10 with em16, set to 4", "bore pin with bar8")]
     [InlineData("zero z on bar top by paper 0.05, set to 2", "bore pin with bar8")]
-    [InlineData("zero z on bar top by paper 0.05", "bore pin with bar8, allow 0.1")]
     public void It_is_a_finding(string zero, string bore)
     {
         var job = new Whole($"""
