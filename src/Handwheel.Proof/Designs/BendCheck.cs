@@ -65,7 +65,7 @@ internal static class BendCheck
 
         var strength = DesignSite.Strength(site.Metal);
         var support = line.Held ?? line.Rests[0];
-        answers.Add("greatest bending stress", worst, "MPa", Sections, "20 %; a hole's edge sees up to three times as much", $"M / W = {N(moment / 1000)} N m / {N(modulusOf)} mm3, {answers.L(where)} from the middle of {support}");
+        answers.Add("greatest bending stress", worst, "MPa", Sections, "20 %; a hole's edge sees up to three times as much", $"M / W = {answers.T(moment / 1000)} / {N(modulusOf)} mm3, {answers.L(where)} from the middle of {support}");
         answers.Add("it gives at the load", gives, "mm", Sections, "a third", $"sum of M m / (E I), E {N(site.Metal.ModulusGPa)} GPa");
         return Verdicts.Margin(line, answers, strength / worst, $"{N(worst)} MPa against {N(strength)} MPa of {site.Metal.Name}, {answers.L(where)} from the middle of {support}", "More metal there, a shorter reach, a lighter load or a stronger metal.");
     }

@@ -22,6 +22,16 @@ internal sealed class DesignAnswers(LengthUnit unit)
     /// <returns>The text.</returns>
     public string L(double millimetres) => unit.Told(millimetres);
 
+    /// <summary>A force in the job&#39;s way.</summary>
+    /// <param name="newtons">N.</param>
+    /// <returns>The text.</returns>
+    public string F(double newtons) => unit.Force(newtons);
+
+    /// <summary>A torque in the job&#39;s way.</summary>
+    /// <param name="newtonMetres">N m.</param>
+    /// <returns>The text.</returns>
+    public string T(double newtonMetres) => unit.Torque(newtonMetres);
+
     /// <summary>Adds a number.</summary>
     /// <param name="name">What it is.</param>
     /// <param name="value">The number.</param>

@@ -28,7 +28,7 @@ internal static class DriveCheck
         var twist = PolygonDrives.TwistMPa(line.Torque.Value, line.Sides, flats);
         var (hub, bar) = (DesignSite.Strength(site.Metal), 0.577 * DesignSite.Strength(shaft));
         var rule = line.Sides == 4 ? "3 T / (s^2 L)" : "6 T / (s^2 L)";
-        answers.Add("pressure at the corners", pressure, "MPa", PolygonDrives.PressureBasis, "a third; more where the shaft is loose in it", $"{rule} = T {N(line.Torque.Value / 1000)} N m, s {answers.L(flats)}, L {answers.L(length)}; {site.Metal.Name} gives way at {N(hub)} MPa");
+        answers.Add("pressure at the corners", pressure, "MPa", PolygonDrives.PressureBasis, "a third; more where the shaft is loose in it", $"{rule} = T {answers.T(line.Torque.Value / 1000)}, s {answers.L(flats)}, L {answers.L(length)}; {site.Metal.Name} gives way at {N(hub)} MPa");
         answers.Add($"twist in the shaft, {shaft.Name}", twist, "MPa", PolygonDrives.TwistBasis, "15 %", $"T / ({(line.Sides == 4 ? "0.208" : "0.188")} s^3); it gives way at 0.577 x yield = {N(bar)} MPa");
         return hub / pressure <= bar / twist
             ? Verdicts.Margin(line, answers, hub / pressure, $"the flats give way first, {N(pressure)} MPa against {N(hub)} MPa", "A deeper or larger socket, or a bush of a harder metal.")

@@ -56,17 +56,17 @@ internal static class PressCheck
         List<(double Margin, string Why, string Mend)> all = [(strength / mises, $"the hub yields at {N(strength)} MPa and sees {N(mises)} MPa", "Less interference, or more metal round the joint.")];
         if (site.PressPush is > 0 and var press)
         {
-            all.Add((press / tightest.PushN, $"the press gives {N(press)} N against {N(tightest.PushN)} N", "Warm the hub, ease the lead-in, or take less interference."));
+            all.Add((press / tightest.PushN, $"the press gives {answers.F(press)} against {answers.F(tightest.PushN)}", "Warm the hub, ease the lead-in, or take less interference."));
         }
 
         if (line.Drives is { } torque)
         {
-            all.Add((loosest.TorqueNmm / torque.Value, $"it is sure of {N(loosest.TorqueNmm / 1000)} N m against {N(torque.Value / 1000)} N m asked", "More interference, a longer joint, a key or retaining compound."));
+            all.Add((loosest.TorqueNmm / torque.Value, $"it is sure of {answers.T(loosest.TorqueNmm / 1000)} against {answers.T(torque.Value / 1000)} asked", "More interference, a longer joint, a key or retaining compound."));
         }
 
         if (line.Pull is { } pull)
         {
-            all.Add((loosest.PushN / pull.Value, $"it is sure of {N(loosest.PushN)} N against {N(pull.Value)} N asked", "More interference, a longer joint, a shoulder or retaining compound."));
+            all.Add((loosest.PushN / pull.Value, $"it is sure of {answers.F(loosest.PushN)} against {answers.F(pull.Value)} asked", "More interference, a longer joint, a shoulder or retaining compound."));
         }
 
         var worst = all.MinBy(a => a.Margin);

@@ -36,7 +36,7 @@ internal static class ScrewCheck
         answers.Add($"proof load of the screw, {told}", proof, "N", grade.Basis, "5 %", $"stress area x proof stress = {N(thread.StressArea)} mm2 x {N(grade.ProofMPa)} MPa");
         var stands = Math.Min(nut, Math.Min(screw, proof));
         var first = nut <= Math.Min(screw, proof) ? $"the thread in {metal.Name} strips" : screw < proof ? "the screw's thread strips" : "the screw stretches";
-        return Verdicts.Margin(line, answers, stands / pull, $"{first} first, at about {N(stands)} N against {N(pull)} N asked", "Engage more thread, take a larger screw or a stronger insert, or tighten it less.");
+        return Verdicts.Margin(line, answers, stands / pull, $"{first} first, at about {answers.F(stands)} against {answers.F(pull)} asked", "Engage more thread, take a larger screw or a stronger insert, or tighten it less.");
     }
 
     private static double Engaged(DesignSite site, ScrewDesign line, DesignThread thread, DesignAnswers answers)
@@ -62,7 +62,7 @@ internal static class ScrewCheck
 
         var k = line.Surface switch { "oiled" => 0.18, "dry" => 0.30, _ => 0.20 };
         var preload = Bolts.Preload(k, torque.Value, thread.Major);
-        answers.Add("pull by that torque", preload, "N", Bolts.TorqueBasis, "30 %", $"T / (K d) = {N(torque.Value / 1000)} N m / ({N(k)} x {answers.L(thread.Major)}), {line.Surface ?? "plated"}; up to {N(preload * Scatter)} N");
+        answers.Add("pull by that torque", preload, "N", Bolts.TorqueBasis, "30 %", $"T / (K d) = {answers.T(torque.Value / 1000)} / ({N(k)} x {answers.L(thread.Major)}), {line.Surface ?? "plated"}; up to {answers.F(preload * Scatter)}");
         return Math.Max(preload * Scatter, line.Pull?.Value ?? 0);
     }
 }

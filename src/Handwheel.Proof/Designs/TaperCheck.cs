@@ -35,7 +35,7 @@ internal static class TaperCheck
         if (seat is { } pull && !double.IsNaN(mean))
         {
             var free = TaperHolding.OutOverIn(half, friction);
-            answers.Add("torque by friction", TaperHolding.TorqueNmm(pull, half, friction, mean) / 1000, "N m", TaperHolding.Basis, "factor of two", $"mu F / (sin a + mu cos a) x d/2 = {N(friction)} x {N(pull)} N / {N(Math.Sin(half * Math.PI / 180) + (friction * Math.Cos(half * Math.PI / 180)))} x {answers.L(mean)} / 2");
+            answers.Add("torque by friction", TaperHolding.TorqueNmm(pull, half, friction, mean) / 1000, "N m", TaperHolding.Basis, "factor of two", $"mu F / (sin a + mu cos a) x d/2 = {N(friction)} x {answers.F(pull)} / {N(Math.Sin(half * Math.PI / 180) + (friction * Math.Cos(half * Math.PI / 180)))} x {answers.L(mean)} / 2");
             answers.Add("force that frees it", free * pull, "N", TaperHolding.Basis, "factor of two", free > 0 ? $"{N(free)} of the pull that seated it" : "it comes out by itself when the pull is gone");
         }
 
@@ -54,7 +54,7 @@ internal static class TaperCheck
             var grade = thread.Grade(line.Grade);
             var proof = thread.StressArea * grade.ProofMPa;
             var most = line.Torque is null ? pull : pull / 0.7 * 1.3;
-            answers.Add($"proof load of the drawbar, {grade.Name}", proof, "N", grade.Basis, "5 %", $"stress area x proof stress = {N(thread.StressArea)} mm2 x {N(grade.ProofMPa)} MPa, against up to {N(most)} N");
+            answers.Add($"proof load of the drawbar, {grade.Name}", proof, "N", grade.Basis, "5 %", $"stress area x proof stress = {N(thread.StressArea)} mm2 x {N(grade.ProofMPa)} MPa, against up to {answers.F(most)}");
             if (most > proof)
             {
                 return Verdicts.Margin(line, answers, proof / most, "the drawbar stretches", "Tighten it less, or take a larger drawbar or a better grade.");
@@ -71,7 +71,7 @@ internal static class TaperCheck
             line,
             answers,
             torque / drives.Value,
-            $"friction passes about {N(torque / 1000)} N m against {N(drives.Value / 1000)} N m asked{(cone.Holds ? string.Empty : $"; keys would have to carry {N(TaperHolding.KeyForceN(drives.Value, Math.Min(torque, drives.Value), cone.Mean / 2, 2))} N each")}",
+            $"friction passes about {answers.T(torque / 1000)} against {answers.T(drives.Value / 1000)} asked{(cone.Holds ? string.Empty : $"; keys would have to carry {answers.F(TaperHolding.KeyForceN(drives.Value, Math.Min(torque, drives.Value), cone.Mean / 2, 2))} each")}",
             "Draw it in harder, wipe both cones dry, take a larger taper, or let keys drive it.");
     }
 
@@ -85,7 +85,7 @@ internal static class TaperCheck
 
         var k = line.Surface == "dry" ? 0.30 : line.Surface == "oiled" ? 0.18 : 0.20;
         var preload = Bolts.Preload(k, torque.Value, thread.Major);
-        answers.Add($"pull of the {thread.Name} drawbar", preload, "N", Bolts.TorqueBasis, "30 %", $"T / (K d) = {N(torque.Value / 1000)} N m / ({N(k)} x {answers.L(thread.Major)}); {N(0.7 * preload)} N is counted on");
+        answers.Add($"pull of the {thread.Name} drawbar", preload, "N", Bolts.TorqueBasis, "30 %", $"T / (K d) = {answers.T(torque.Value / 1000)} / ({N(k)} x {answers.L(thread.Major)}); {answers.F(0.7 * preload)} is counted on");
         return 0.7 * preload;
     }
 

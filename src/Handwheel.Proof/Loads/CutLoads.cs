@@ -3,6 +3,7 @@ using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Proof.Following;
 using Handwheel.Proof.Questions;
+using Handwheel.Quantities;
 using Handwheel.Solids.Cuts;
 using Handwheel.Solids.Geometry;
 using Handwheel.Solids.Questions;
@@ -136,10 +137,15 @@ internal sealed class CutLoads
     /// <returns>The words.</returns>
     public string Told(Subject subject) => Known ? Metal.Name : $"{Metal.Name}, in place of '{subject.Stock.Metal}', which the reference does not have";
 
-    /// <summary>A force in whole newtons.</summary>
+    /// <summary>A force in whole newtons; in an inch job in pounds with the newtons beside.</summary>
+    /// <param name="unit">The job&#39;s unit.</param>
     /// <param name="force">N.</param>
     /// <returns>The text.</returns>
-    public static string Newtons(double force) => string.Create(CultureInfo.InvariantCulture, $"{(force < 20 ? Math.Round(force, 1) : Math.Round(force)):0.#} N");
+    public static string Newtons(LengthUnit unit, double force)
+    {
+        var told = string.Create(CultureInfo.InvariantCulture, $"{(force < 20 ? Math.Round(force, 1) : Math.Round(force)):0.#} N");
+        return unit == LengthUnit.Inch ? $"{ThreeFigures.Of(ForceText.Pounds(force))} lbf ({told})" : told;
+    }
 
     private void Speeds(Course course)
     {

@@ -60,11 +60,11 @@ internal static class GripStrength
     private static Finding Said(Subject subject, FollowedStage stage, (double Margin, CutLoad Load, bool Rocks) w, (double Press, double Friction, string Told) grip, double deep)
     {
         var why = w.Rocks
-            ? $"{CutLoads.Newtons(w.Load.SideN)} that high above the jaws rocks the work, held {subject.Unit.Told(deep)} deep"
-            : $"{CutLoads.Newtons(w.Load.SideN)} across and {CutLoads.Newtons(w.Load.AlongN)} of lift against {CutLoads.Newtons(grip.Friction)} of friction";
+            ? $"{CutLoads.Newtons(subject.Unit, w.Load.SideN)} that high above the jaws rocks the work, held {subject.Unit.Told(deep)} deep"
+            : $"{CutLoads.Newtons(subject.Unit, w.Load.SideN)} across and {CutLoads.Newtons(subject.Unit, w.Load.AlongN)} of lift against {CutLoads.Newtons(subject.Unit, grip.Friction)} of friction";
         return FindingCatalogue.GripForce(
             Places.Of(w.Load.Stroke, w.Load.At),
-            $"What holds in holding {stage.Facts.Name} presses with about {CutLoads.Newtons(grip.Press)} ({grip.Told}): {why}",
+            $"What holds in holding {stage.Facts.Name} presses with about {CutLoads.Newtons(subject.Unit, grip.Press)} ({grip.Told}): {why}",
             w.Margin,
             Clamping.Basis.Source);
     }

@@ -37,7 +37,7 @@ internal static class WallStrength
         var margin = Designs.DesignSite.Strength(loads.Metal) / stress;
         return (margin, string.Create(
             CultureInfo.InvariantCulture,
-            $"It stands {subject.Unit.Told(high)} high; {CutLoads.Newtons(load.SideN)} of {stroke.CutterName} beside it bends its top aside by about {subject.Unit.Told(springs)}, and it stands that about {Math.Min(margin, 99):0.0} times over in {loads.Told(subject)}"));
+            $"It stands {subject.Unit.Told(high)} high; {CutLoads.Newtons(subject.Unit, load.SideN)} of {stroke.CutterName} beside it bends its top aside by about {subject.Unit.Told(springs)}, and it stands that about {Math.Min(margin, 99):0.0} times over in {loads.Told(subject)}"));
     }
 
     // From the cut's floor to the top of the wall.

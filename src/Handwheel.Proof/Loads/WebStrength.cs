@@ -62,7 +62,7 @@ internal static class WebStrength
         var by = isOwn ? "the saw's last bites" : string.Create(CultureInfo.InvariantCulture, $"move {w.Stroke.Move!.Number} ({w.Stroke.CutterName})");
         return (margin, string.Create(
             CultureInfo.InvariantCulture,
-            $"It is about {subject.Unit.Told(web.Long)} long; {by} {(isOwn ? "put" : "puts")} {CutLoads.Newtons(Math.Max(w.SideN, w.AlongN))} on it, and it stands that about {Math.Min(margin, 99):0.0} times over in {loads.Told(subject)}"));
+            $"It is about {subject.Unit.Told(web.Long)} long; {by} {(isOwn ? "put" : "puts")} {CutLoads.Newtons(subject.Unit, Math.Max(w.SideN, w.AlongN))} on it, and it stands that about {Math.Min(margin, 99):0.0} times over in {loads.Told(subject)}"));
     }
 
     // The saw's own last bite: along the web, its radial share across it, at the web's end.

@@ -66,7 +66,7 @@ internal static class Load
             var far = grade == Grade.Halt ? "it breaks" : "that is within a factor of two, and a dull edge takes half as much again";
             yield return FindingCatalogue.Load(
                 place,
-                $"This cut ({cut}) puts about {CutLoads.Newtons(load.SideN)} on the side of {cutter.Name}, which stands about {CutLoads.Newtons(breaks)} where it sticks out {unit.Told(cutter.Out)}: {far}",
+                $"This cut ({cut}) puts about {CutLoads.Newtons(subject.Unit, load.SideN)} on the side of {cutter.Name}, which stands about {CutLoads.Newtons(subject.Unit, breaks)} where it sticks out {unit.Told(cutter.Out)}: {far}",
                 "Take less depth or width a pass, feed slower, or hold the cutter shorter or take a thicker one.",
                 load.SideN,
                 "N",
@@ -117,7 +117,7 @@ internal static class Load
             {
                 yield return FindingCatalogue.Load(
                     place,
-                    string.Create(CultureInfo.InvariantCulture, $"{cutter.Name} asks about {load.TorqueNm:0.0} N m in {loads.Told(subject)} and snaps at about {CutterMargins.TapBreaksNm(cutter):0.0} N m"),
+                    $"{cutter.Name} asks about {subject.Unit.Torque(load.TorqueNm)} in {loads.Told(subject)} and snaps at about {subject.Unit.Torque(CutterMargins.TapBreaksNm(cutter))}",
                     "Drill the hole nearer to the top of its limits, cut with oil, and back the tap off each half turn.",
                     load.TorqueNm,
                     "N m",
@@ -132,7 +132,7 @@ internal static class Load
         {
             yield return FindingCatalogue.Load(
                 place,
-                $"At {subject.Unit.Told(load.Chip)} a turn {cutter.Name} is pushed with about {CutLoads.Newtons(load.AlongN)}; standing out {subject.Unit.Told(cutter.Out)} it buckles at about {CutLoads.Newtons(CutterMargins.BucklingN(cutter))}",
+                $"At {subject.Unit.Told(load.Chip)} a turn {cutter.Name} is pushed with about {CutLoads.Newtons(subject.Unit, load.AlongN)}; standing out {subject.Unit.Told(cutter.Out)} it buckles at about {CutLoads.Newtons(subject.Unit, CutterMargins.BucklingN(cutter))}",
                 "Feed lighter, clear the chips often, or hold the drill shorter.",
                 load.AlongN,
                 "N",
@@ -163,7 +163,7 @@ internal static class Load
         var name = load.Stroke.CutterName;
         return FindingCatalogue.Load(
             place,
-            $"At {subject.Unit.Told(load.Chip)} a turn {name} asks a push of about {CutLoads.Newtons(load.AlongN)} in {loads.Told(subject)}; the quill gives {CutLoads.Newtons(mill.QuillPush)}"
+            $"At {subject.Unit.Told(load.Chip)} a turn {name} asks a push of about {CutLoads.Newtons(subject.Unit, load.AlongN)} in {loads.Told(subject)}; the quill gives {CutLoads.Newtons(subject.Unit, mill.QuillPush)}"
                 + (feed < Finest ? ", and lighter than it can push the drill only rubs" : $": it goes in at {subject.Unit.Told(feed)} a turn"),
             feed < Finest ? "Drill a smaller hole first, so that this one has only its rim to cut." : "Feed lighter, or drill a smaller hole first.",
             load.AlongN,
@@ -189,10 +189,10 @@ internal static class Load
             var stands = Math.Min(gives is > 0 ? gives.Value : double.PositiveInfinity, buckles);
             if (Graded(push, stands) is { } grade)
             {
-                var weak = stands < buckles ? $"the {(byHand ? "press" : "quill")} gives {CutLoads.Newtons(stands)}" : $"it buckles at about {CutLoads.Newtons(buckles)}";
+                var weak = stands < buckles ? $"the {(byHand ? "press" : "quill")} gives {CutLoads.Newtons(subject.Unit, stands)}" : $"it buckles at about {CutLoads.Newtons(subject.Unit, buckles)}";
                 yield return FindingCatalogue.Load(
                     Places.Of(stroke, at),
-                    string.Create(CultureInfo.InvariantCulture, $"Pushing {cutter.Name} through {area:0.00} mm2 of {loads.Told(subject)} asks about {CutLoads.Newtons(push)} with friction; {weak}"),
+                    string.Create(CultureInfo.InvariantCulture, $"Pushing {cutter.Name} through {area:0.00} mm2 of {loads.Told(subject)} asks about {CutLoads.Newtons(subject.Unit, push)} with friction; {weak}"),
                     byHand ? "Open the pilot to the full size across flats, or take the corners out in several broaches." : "Press it in an arbor press, or open the pilot to the full size across flats.",
                     push,
                     "N",

@@ -59,8 +59,8 @@ public static class DesignText
         return (answer.Unit, unit) switch
         {
             ("mm", _) => unit.Told(number),
-            ("N", LengthUnit.Inch) => $"{ThreeFigures.Of(number / 4.4482216152605)} lbf ({metric})",
-            ("N m", LengthUnit.Inch) => $"{ThreeFigures.Of(number / 0.1129848290276)} lbf in ({metric})",
+            ("N", _) => unit.Force(number),
+            ("N m", _) => unit.Torque(number),
             ("MPa", LengthUnit.Inch) => $"{ThreeFigures.Of(number / 6.894757)} ksi ({metric})",
             _ => metric,
         };
