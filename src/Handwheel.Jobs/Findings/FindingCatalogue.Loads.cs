@@ -56,14 +56,15 @@ public static partial class FindingCatalogue
     /// <param name="place">The cut.</param>
     /// <param name="what">What presses and what pulls, a sentence without its point.</param>
     /// <param name="margin">How many times over it holds.</param>
+    /// <param name="friction">The coefficient of friction reckoned with.</param>
     /// <param name="source">The rule&#39;s source.</param>
     /// <returns>A halt <c>grip</c> under once, else a caution.</returns>
-    public static Finding GripForce(FindingPlace place, string what, double margin, string source) => place.Says(
+    public static Finding GripForce(FindingPlace place, string what, double margin, double friction, string source) => place.Says(
         margin < 1 ? Grade.Halt : Grade.Caution,
         "grip",
         string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{what}. It holds that about {margin:0.0} times over; 2.5 times is usual for a smooth cut."),
         "Take less a pass, hold it deeper or nearer to the cut, put a stop against the cut, or say what the vise grips with ('grips 6 kN').",
-        $"{source}; friction 0.15; {Estimate}") with
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{source}; friction {friction:0.00}; {Estimate}")) with
     {
         Amount = margin,
         Unit = "1",

@@ -167,4 +167,13 @@ public static partial class FindingCatalogue
     /// <returns>A finding <c>grip</c>.</returns>
     public static Finding Grip(FindingPlace place, string what, Grade grade) =>
         place.Says(grade, "grip", $"{what}.", "Hold more of it, on parallels lower or jaws wider; soft jaws for a part that is not square.", Practice);
+
+    /// <summary>Hard flat jaws meet the work on lines or points alone, or squeeze it out.</summary>
+    /// <param name="place">The holding.</param>
+    /// <param name="what">What is borne on, a sentence without its point.</param>
+    /// <param name="grade">Halt where the work is squeezed out, caution where lines hold it.</param>
+    /// <param name="mend">What holds it better.</param>
+    /// <returns>A finding <c>grip</c>.</returns>
+    public static Finding GripOnLines(FindingPlace place, string what, Grade grade, string mend) =>
+        place.Says(grade, "grip", $"{what}.", mend, Practice);
 }

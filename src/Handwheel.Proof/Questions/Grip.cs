@@ -8,18 +8,18 @@ using Handwheel.Solids.Geometry;
 namespace Handwheel.Proof.Questions;
 
 /// <summary>
-/// Grip and burr, as geometry: does what presses on the work bear on metal, how deep, and was that face cut since its edges were last broken? Looked at on a
-/// net of places just off each face of each jaw or clamp, within a chuck's jaws all round, as the holding begins.
+/// Grip and burr, as geometry: does what presses on the work bear on metal, on a face or on lines alone, how deep, and was that face cut since its edges were
+/// last broken? Looked at before each face of each jaw or clamp, within a chuck's jaws all round, as the holding begins.
 /// </summary>
 internal static class Grip
 {
     // A jaw that bears on less than this depth holds little, millimetres (common practice, no source).
     private const double Little = 2;
 
-    // How far off a face metal still counts as borne on, millimetres.
-    private const double Off = 0.05;
+    // A round that lies is past its middle in the jaws where they reach this far above it, millimetres (common practice, no source).
+    private const double Past = 1;
 
-    private const int Net = 20;
+    private const string Narrow = "A V-block against one jaw, or soft jaws cut to it, hold it better; where it has two flats, lay them to the jaws.";
 
     /// <summary>Asks.</summary>
     /// <param name="subject">What is looked at.</param>
@@ -35,7 +35,7 @@ internal static class Grip
             }
 
             var holding = setup.Fixtures.Where(f => f.Holds && (f.Across == 0 || f.Bore > 0)).ToList();
-            var bears = holding.Select(f => (Facts: f, Places: Borne(f, stage, metal))).ToList();
+            var bears = holding.ConvertAll(f => Bearings.Of(f, stage, metal));
             var place = new FindingPlace(stage.Facts.Steps[0].Id, stage.Facts.Steps[0].Where);
             foreach (var finding in Told(subject, place, bears, stage, metal))
             {
@@ -50,7 +50,7 @@ internal static class Grip
     }
 
     private static IEnumerable<Finding> Told(
-        Subject subject, FindingPlace place, List<(FixtureFacts Facts, List<Point3> Places)> bears, FollowedStage stage, Metal metal)
+        Subject subject, FindingPlace place, List<Bearing> bears, FollowedStage stage, Metal metal)
     {
         if (bears.Count > 0 && bears.All(b => b.Places.Count == 0))
         {
@@ -58,18 +58,17 @@ internal static class Grip
             yield break;
         }
 
-        foreach (var (facts, places) in bears)
+        foreach (var bearing in bears)
         {
-            var deep = places.Count == 0 ? 0 : places.Max(p => p.Z) - places.Min(p => p.Z) + ((facts.Most.Z - facts.Least.Z) / Net);
-            var isJaw = facts.Name.Contains("jaw", StringComparison.Ordinal);
-            if (places.Count == 0)
+            if (Depth(subject, place, bearing, stage) is { } finding)
             {
-                yield return FindingCatalogue.Grip(place, $"The {facts.Name} of holding {stage.Facts.Name} bears on nothing", Grade.Caution);
+                yield return finding;
             }
-            else if (isJaw && deep < Little)
-            {
-                yield return FindingCatalogue.Grip(place, $"The {facts.Name} of holding {stage.Facts.Name} holds only {subject.Unit.Told(deep)} deep", Grade.Caution);
-            }
+        }
+
+        if (Lines(subject, place, bears, stage) is { } lines)
+        {
+            yield return lines;
         }
 
         if (bears.Any(b => b.Places.Any(p => Burred(subject, stage, metal, p))))
@@ -78,54 +77,65 @@ internal static class Grip
         }
     }
 
-    // Places of the work (holding frame) just off the faces of a block.
-    private static List<Point3> Borne(FixtureFacts f, FollowedStage stage, Metal metal)
+    // What bears on nothing, or on little.
+    private static Finding? Depth(Subject subject, FindingPlace place, Bearing bearing, FollowedStage stage)
     {
-        var toPart = stage.Frame!.WorkToPart;
-        if (f.Bore > 0)
+        var (facts, places) = (bearing.Facts, bearing.Places);
+        if (places.Count == 0)
         {
-            return [.. Inside(f).Where(p => metal.Contains(toPart.Apply(p)))];
+            return FindingCatalogue.Grip(place, $"The {facts.Name} of holding {stage.Facts.Name} bears on nothing", Grade.Caution);
         }
 
-        var borne = new List<Point3>();
-        Vector3 size = new(f.Most.X - f.Least.X, f.Most.Y - f.Least.Y, f.Most.Z - f.Least.Z);
-        for (var i = 0; i < Net; i++)
+        if (!facts.Name.Contains("jaw", StringComparison.Ordinal) || bearing.IsUnderOverhang)
         {
-            for (var j = 0; j < Net; j++)
-            {
-                double a = (i + 0.5) / Net, b = (j + 0.5) / Net;
-                foreach (var p in new[]
-                {
-                    new Point3(f.Least.X + (a * size.X), f.Least.Y - Off, f.Least.Z + (b * size.Z)),
-                    new Point3(f.Least.X + (a * size.X), f.Most.Y + Off, f.Least.Z + (b * size.Z)),
-                    new Point3(f.Least.X - Off, f.Least.Y + (a * size.Y), f.Least.Z + (b * size.Z)),
-                    new Point3(f.Most.X + Off, f.Least.Y + (a * size.Y), f.Least.Z + (b * size.Z)),
-                    new Point3(f.Least.X + (a * size.X), f.Least.Y + (b * size.Y), stage.Frame.Lies && f.Least.Z < stage.Facts.Setup!.Rotary!.Z ? f.Most.Z + Off : f.Least.Z - Off),
-                })
-                {
-                    if (metal.Contains(toPart.Apply(p)))
-                    {
-                        borne.Add(p);
-                    }
-                }
-            }
+            return null;
         }
 
-        return borne;
+        if (bearing is { Kind: ContactKind.LyingLine, IsViseJaw: true })
+        {
+            return bearing.Above < Past ? FindingCatalogue.Grip(place, $"The {facts.Name} of holding {stage.Facts.Name} reaches only {subject.Unit.Told(bearing.Above)} above the line it bears on", Grade.Caution) : null;
+        }
+
+        var deep = Deep(places);
+        return deep < Little ? FindingCatalogue.Grip(place, $"The {facts.Name} of holding {stage.Facts.Name} holds only {subject.Unit.Told(deep)} deep", Grade.Caution) : null;
     }
 
-    // Places just within the bore of what stands all round the work.
-    private static IEnumerable<Point3> Inside(FixtureFacts f)
+    // The places are the middles of rows: the outermost rows reach half a row further.
+    private static double Deep(IReadOnlyList<Point3> places)
     {
-        for (var i = 0; i < Net; i++)
+        var rows = places.Select(p => Math.Round(p.Z, 6)).Distinct().Order().ToList();
+        return rows.Count < 2 ? 0 : (rows[^1] - rows[0]) * rows.Count / (rows.Count - 1);
+    }
+
+    // A vise's two hard jaws on lines alone.
+    private static Finding? Lines(Subject subject, FindingPlace place, List<Bearing> bears, FollowedStage stage)
+    {
+        if (bears.FirstOrDefault(b => b is { IsUnderOverhang: true, IsViseJaw: true }) is { } under)
         {
-            var (s, c) = Math.SinCos(2 * Math.PI * i / Net);
-            for (var j = 0; j < Net; j++)
-            {
-                var r = (f.Bore / 2) - Off;
-                yield return new Point3(f.Least.X + (r * c), f.Least.Y + (r * s), f.Least.Z + ((j + 0.5) / Net * (f.Most.Z - f.Least.Z)));
-            }
+            return FindingCatalogue.GripOnLines(
+                place,
+                $"The {under.Facts.Name} of holding {stage.Facts.Name} meets the work with its upper edge alone, under metal that leans out over it: drawn up, it squeezes the work out upwards",
+                Grade.Halt,
+                "Let the jaws reach past the middle of a round, or past the whole of a chamfer, on lower parallels; or turn the work over.");
         }
+
+        var jaws = bears.Where(b => b.IsViseJaw).ToList();
+        if (jaws.Count != 2 || HeldLines.Between(jaws[0], jaws[1]) is not { } lines)
+        {
+            return null;
+        }
+
+        if (lines.IsTurnedByPress)
+        {
+            return FindingCatalogue.GripOnLines(
+                place,
+                $"The jaws of holding {stage.Facts.Name} meet the work on two edges {subject.Unit.Told(lines.Beside)} {(lines.IsUpright ? "beside" : "above")} each other: drawn up, they turn it",
+                Grade.Halt,
+                "Lay two flat sides of it to the jaws, or hold it between soft jaws cut to it or in a V-block.");
+        }
+
+        var where = jaws.Exists(j => j.Kind == ContactKind.Point) ? "at two points" : lines.IsUpright ? "on two upright lines" : "on two lines along them";
+        return FindingCatalogue.GripOnLines(place, $"The jaws of holding {stage.Facts.Name} bear {where} only: friction alone keeps the work from turning", Grade.Caution, Narrow);
     }
 
     // Whether the face borne on was made by a cut after which no edge was broken before this holding.
@@ -139,7 +149,7 @@ internal static class Grip
             {
                 foreach (var (end, surface) in new[] { (span.From, span.FromSurface), (span.To, span.ToSurface) })
                 {
-                    if (Math.Abs(end) <= 2 * Off && metal.StrokeOf(surface) is { } stroke)
+                    if (Math.Abs(end) <= 2 * JawFace.Off && metal.StrokeOf(surface) is { } stroke)
                     {
                         cut = Math.Max(cut, stroke);
                     }
