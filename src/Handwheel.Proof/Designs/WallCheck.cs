@@ -20,13 +20,20 @@ internal static class WallCheck
     public static DesignResult Of(DesignSite site, WallDesign line)
     {
         var answers = new DesignAnswers(site.Unit);
-        if (site.Least.Find(line.Feature) is not { } first || site.Least.Find(line.Other) is not { } second || first.Feature.View != second.Feature.View)
+        if (site.Least.Find(line.Feature) is not { } first || site.Least.Find(line.Other) is not { } second)
         {
-            return Verdicts.Unworkable(line, answers, "the two are drawn from different sides");
+            return Verdicts.Unworkable(line, answers, "one of the two is not there");
         }
 
-        var wall = Math.Max(0, Thinnest(first, second));
-        answers.Add("thinnest", wall, "mm", Measured, string.Empty, $"between {line.Feature} and {line.Other} at their worst limits{Threaded(first)}{Threaded(second)}");
+        var crossed = first.Feature.View != second.Feature.View;
+        var wall = Math.Max(0, crossed ? CrossedWall.Thinnest(first, second, site.Least.Solid.Bounds) - Grown(first) - Grown(second) : Thinnest(first, second));
+        if (!double.IsFinite(wall))
+        {
+            return Verdicts.Unworkable(line, answers, "the one does not lie in the other");
+        }
+
+        var halfway = crossed && first.Feature.IsCut != second.Feature.IsCut ? ", half way along it" : string.Empty;
+        answers.Add("thinnest", wall, "mm", Measured, string.Empty, $"between {line.Feature} and {line.Other} at their worst limits{halfway}{Threaded(first)}{Threaded(second)}");
         if (line.Holds is { } pressure && first.Across is { } bore)
         {
             var (ri, ro) = (bore / 2, (bore / 2) + wall);

@@ -18,13 +18,14 @@ internal static class Sizes
         var measurer = new SizeMeasurer(subject.Aimed, subject.Trace.Last);
         var results = new List<SizeResult>();
         var findings = new List<Finding>();
+        var unasked = new List<Size>();
         foreach (var size in subject.Drawing.Sizes)
         {
             var tally = measurer.Measure(size);
             if (!size.Stated && tally is { Any: false, Gone: false })
             {
                 // The drawing has no two faces for it (a slot that runs out at both ends has no length): said, not passed over.
-                findings.Add(FindingCatalogue.SizeNotMeasured(new FindingPlace(Where: size.Where), size.Name, "for the drawing has no two faces for it on any line", Grade.Note));
+                unasked.Add(size);
                 continue;
             }
 
@@ -36,6 +37,13 @@ internal static class Sizes
             {
                 findings.Add(follows && finding.Grade == Grade.Halt ? finding with { Grade = Grade.Caution, Message = finding.Message + " It follows from what is found above." } : finding);
             }
+        }
+
+        if (unasked.Count > 0)
+        {
+            // Sizes nobody asked for are told together, at the end.
+            var place = unasked.Count == 1 ? new FindingPlace(Where: unasked[0].Where) : new FindingPlace();
+            findings.Add(FindingCatalogue.SizesNotMeasured(place, [.. unasked.Select(s => s.Name)]));
         }
 
         return (results, findings);

@@ -23,9 +23,9 @@ public sealed class DesignProofTests
           others  +/-0.001
         """;
 
-    private static DesignResult Check(string line, string metal = "mild steel", string unit = "mm")
+    private static DesignResult Check(string line, string metal = "mild steel", string unit = "mm", string drawing = Drawing)
     {
-        var text = $"job t\nunit {unit}\nmetal {metal}\nshop home.handwheel\ndrawing\n{Drawing}\ndesign\n  {line}\nstock bar 40 wide, 40 high, 300 long\n  x from -100\n  z top 5\nholding A in large vise\n  zero x on middle of stock\n";
+        var text = $"job t\nunit {unit}\nmetal {metal}\nshop home.handwheel\ndrawing\n{drawing}\ndesign\n  {line}\nstock bar 40 wide, 40 high, 300 long\n  x from -100\n  z top 5\nholding A in large vise\n  zero x on middle of stock\n";
         var read = JobReader.Read("t.handwheel", text, CrankCourse.Example);
         Assert.Equal(string.Empty, string.Concat(read.Findings.Where(f => f.Code != "stock-short").Select(f => FindingPrinter.Print(f, (_, _) => null))));
         return Assert.Single(DesignProof.Of(read.Value!.Drawing, read.Value.Stock, read.Shop, read.Value.Unit));
@@ -130,6 +130,41 @@ public sealed class DesignProofTests
         Assert.Equal(wall, Value(result, "thinnest"), 0.02);
         Assert.True(Value(result, "thinnest") <= wall);
         Assert.Equal(grade, result.Grade);
+    }
+
+    // A block 60 x 40 x 30 with holes from three sides, by hand: axes at right angles 12 apart, less 5 and 3; 6 deep over a hole whose top is 11 down; the floor of
+    // a pit 10 over an axis, less 3; its edge at (4, -10) from the axis at (14, -24): sqrt(10^2 + 14^2) - 3; a hole's side to the block's, 20 - 12 - 3; a blind
+    // hole's bottom, 30 - 25; a tapped hole counts as M6: 15 - 3 - 5.
+    [Theory]
+    [InlineData("up", "across", 4)]
+    [InlineData("groove", "under", 5)]
+    [InlineData("pit", "below", 7)]
+    [InlineData("pit", "beside", 14.2046505)]
+    [InlineData("across", "body", 5)]
+    [InlineData("blind", "body", 5)]
+    [InlineData("screw", "up", 7)]
+    public void Walls_between_sides_drawn_otherwise_are_geometry(string first, string second, double wall)
+    {
+        const string block = """
+              body    block 60 by 40 at 0, 0        from -30 to 0
+              up      hole 10 at 0, 0               through
+              across  cut round 6 at 12, -15        from -30 to 30, seen from right
+              groove  cut block 60 by 8 at 0, 12    from -6 to 0
+              under   cut round 6 at 20, -14        from -20 to 20, seen from front
+              pit     cut round 8 at -20, 0         from -10 to 0
+              below   cut round 6 at 0, -20         from -30 to 30, seen from right
+              beside  cut round 6 at 14, -24        from -30 to 30, seen from right
+              blind   cut round 6 at 0, -15         from -25 to 30, seen from right
+              screw   hole 5 at 15, -15             through, seen from front, thread M6
+              others  +/-0.001
+            """;
+        foreach (var (a, b) in new[] { (first, second), (second, first) })
+        {
+            var result = Check(FormattableString.Invariant($"wall {a} to {b}, at least {wall - 0.02:0.00}"), drawing: block);
+            Assert.Equal(wall, Value(result, "thinnest"), 0.01);
+            Assert.Null(result.Grade);
+            Assert.Equal(Grade.Halt, Check(FormattableString.Invariant($"wall {a} to {b}, at least {wall + 0.02:0.00}"), drawing: block).Grade);
+        }
     }
 
     [Fact]
