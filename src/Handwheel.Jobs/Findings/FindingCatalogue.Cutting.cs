@@ -100,12 +100,11 @@ public static partial class FindingCatalogue
         place.Says(grade, "size", $"{name}: it cannot be measured, {why}.", grade == Grade.Note ? "Nothing, where the drawing means it so; else state a size that the solid has." : "See that both of its faces are cut; then measure it by hand.", LimitsRule);
 
     /// <summary>Sizes that no line of the drawing asks for (those of <c>others</c>) and that the drawing has no two faces for, all in one.</summary>
-    /// <param name="place">The size&#39;s line where it is one alone.</param>
-    /// <param name="names">Their names.</param>
+    /// <param name="place">Where.</param>
+    /// <param name="names">Their names, with commas between.</param>
     /// <returns>A note <c>size</c>.</returns>
-    public static Finding SizesNotMeasured(FindingPlace place, IReadOnlyList<string> names) => names.Count == 1
-        ? SizeNotMeasured(place, names[0], "for the drawing has no two faces for it on any line", Grade.Note)
-        : place.Says(Grade.Note, "size", $"{names.Count} sizes that no line asks for cannot be measured, for the drawing has no two faces for them on any line: {string.Join(", ", names)}.", "Nothing, where the drawing means it so; else state a size that the solid has.", LimitsRule);
+    public static Finding SizesNotMeasured(FindingPlace place, string names) =>
+        place.Says(Grade.Note, "size", $"Sizes that no line asks for cannot be measured, for the drawing has no two faces for them on any line: {names}.", "Nothing, where the drawing means it so; else state a size that the solid has.", LimitsRule);
 
     /// <summary>The part comes free elsewhere than it is meant to.</summary>
     /// <param name="place">Where it comes free.</param>

@@ -1,5 +1,6 @@
 using Handwheel.Jobs.Drawings;
 using Handwheel.Jobs.Moves;
+using Handwheel.Jobs.Shops;
 using Handwheel.Proof.Following;
 using Handwheel.Jobs.Measuring;
 using Handwheel.Quantities;
@@ -38,7 +39,7 @@ internal static class RightReading
             return Flank(subject, aimed, frame, setup, leg, cutter.TrueAcross, inside);
         }
 
-        return Level(subject, aimed, frame, leg, stroke.Shape, up);
+        return Level(subject, aimed, frame, leg, stroke.Shape, up, setup.Axes.Z, cutter.Kind is CutterKind.Saw or CutterKind.TSlot or CutterKind.Woodruff);
     }
 
     private static string? Round(Subject subject, DrawnFeature feature, HoldingFrame frame, SetupFacts setup, Leg leg, double cutter)
@@ -70,8 +71,8 @@ internal static class RightReading
             + $"({u.Bare(across)}/2 {(feature.Feature.IsCut ? "-" : "+")} {u.Bare(cutter)}/2).";
     }
 
-    // An end of the feature: the cutter stands on its top, or hangs with its upper face under its underside.
-    private static string? Level(Subject subject, DrawnFeature feature, HoldingFrame frame, Leg leg, CutterShape? shape, double up)
+    // An end of the feature: the cutter stands on its top, or a saw or T-slot cutter hangs with its upper face under its underside (no other has one that cuts).
+    private static string? Level(Subject subject, DrawnFeature feature, HoldingFrame frame, Leg leg, CutterShape? shape, double up, AxisFacts axis, bool isUnder)
     {
         var upright = frame.PartAt(leg.To.T).ApplyDirection(Vector3.UnitZ).Z;
         if (feature.Feature.View != View.Top || upright < 0.999999 || shape?.Pieces.FirstOrDefault(p => p.Cuts) is not { } edge)
@@ -84,9 +85,14 @@ internal static class RightReading
         var u = subject.Unit;
         if (up < -0.3)
         {
+            if (!isUnder)
+            {
+                return null;
+            }
+
             var under = Height(Math.Min(feature.From, feature.To));
             var thick = edge.Z1 - edge.Z0;
-            return $"To leave its underside at Z {u.Signed(under)} the cutter stands at Z {u.Signed(under - thick)} or lower ({u.Bare(under)} - {u.Bare(thick)}).";
+            return $"To leave its underside at Z {u.Signed(under)} the cutter stands at Z {Rounded(u, under - thick, axis, -1)} or lower ({u.Bare(under)} - {u.Bare(thick)}).";
         }
 
         var top = Height(feature.Feature.IsCut ? Math.Min(feature.From, feature.To) : Math.Max(feature.From, feature.To));

@@ -39,11 +39,14 @@ internal static class Sizes
             }
         }
 
-        if (unasked.Count > 0)
+        // Sizes nobody asked for are told together, at the end.
+        if (unasked.Count == 1)
         {
-            // Sizes nobody asked for are told together, at the end.
-            var place = unasked.Count == 1 ? new FindingPlace(Where: unasked[0].Where) : new FindingPlace();
-            findings.Add(FindingCatalogue.SizesNotMeasured(place, [.. unasked.Select(s => s.Name)]));
+            findings.Add(FindingCatalogue.SizeNotMeasured(new FindingPlace(Where: unasked[0].Where), unasked[0].Name, "for the drawing has no two faces for it on any line", Grade.Note));
+        }
+        else if (unasked.Count > 1)
+        {
+            findings.Add(FindingCatalogue.SizesNotMeasured(new FindingPlace(), string.Join(", ", unasked.Select(s => s.Name))));
         }
 
         return (results, findings);
