@@ -24,6 +24,11 @@ internal sealed class Speeds
 
     internal Metal Metal { get; }
 
+    // The hole that goes down already where the next drill cuts, across; 0 for the solid.
+    internal double Bored { get; set; }
+
+    private QuillFeed Quill(Cutter cutter) => new(cutter, mill, Metal, Bored, figures.Unit);
+
     internal bool Known { get; }
 
     // The highest speed of the machine that is not above what the low end of the table asks, with a twentieth of grace.
@@ -110,17 +115,17 @@ internal sealed class Speeds
     internal Working? Eased(Cutter cutter)
     {
         var wished = ChipATooth(cutter);
-        var chip = cutter is { Kind: CutterKind.Tap } ? wished : QuillFeed.Chip(cutter, mill, Metal, wished);
+        var chip = cutter is { Kind: CutterKind.Tap } ? wished : Quill(cutter).Chip(wished);
         return chip >= wished ? null : new()
         {
             Name = $"chip of {cutter.Name} at each lip",
             Formula = "chip wished x (push of the quill / push asked)^(1 / (1 - mc))",
-            PutIn = QuillFeed.PutIn(cutter, mill, Metal, wished, figures.LU(wished)),
+            PutIn = Quill(cutter).PutIn(wished, figures.LU(wished)),
             Exact = figures.Unit.FromMillimetres(chip),
             Result = figures.Unit.FromMillimetres(chip),
             Unit = figures.Symbol,
             Source = Trade.Cutting.Kienzle.Basis.Source,
-            Inputs = [new("chip wished", wished, figures.L(wished), InputKind.Rule, QuillFeed.Told(cutter, mill, Metal, wished, figures.LU(wished)), mill.Where, null)],
+            Inputs = [new("chip wished", wished, figures.L(wished), InputKind.Rule, Quill(cutter).Told(wished, figures.LU(wished)), mill.Where, null)],
         };
     }
 
@@ -133,7 +138,7 @@ internal sealed class Speeds
         }
 
         var wished = ChipATooth(cutter);
-        var chip = QuillFeed.Chip(cutter, mill, Metal, wished);
+        var chip = Quill(cutter).Chip(wished);
         var teeth = Teeth(cutter);
         return new()
         {
@@ -148,7 +153,7 @@ internal sealed class Speeds
             [
                 new("speed", rpm.Result, Figures.Bare(rpm.Result, 1), InputKind.WorkedOut, rpm.Name, null, rpm),
                 chip < wished
-                    ? new("chip a tooth", chip, figures.L(chip), InputKind.Rule, QuillFeed.Told(cutter, mill, Metal, wished, figures.LU(wished)), mill.Where, null)
+                    ? new("chip a tooth", chip, figures.L(chip), InputKind.Rule, Quill(cutter).Told(wished, figures.LU(wished)), mill.Where, null)
                     : new("chip a tooth", chip, figures.L(chip), InputKind.Rule, "common practice for a cutter fed by hand", null, null),
                 new("teeth", teeth, teeth.ToString(System.Globalization.CultureInfo.InvariantCulture), InputKind.Shop, $"shop: {cutter.Name}", cutter.Where, null),
             ],

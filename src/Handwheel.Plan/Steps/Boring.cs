@@ -34,7 +34,7 @@ internal sealed class Boring(Bench bench, Toucher toucher)
         bench.Straighten();
         var first = holes[0];
         var to = BoreTo(step, first) - (2 * allow);
-        var there = There(step, making, holes, to);
+        var there = making.There(step, holes, to);
         var most = Most(step, bar);
         measured |= IsMeasured(first);
         var trial = allow <= 0 && !measured && IsClose(first, to);
@@ -112,25 +112,6 @@ internal sealed class Boring(Bench bench, Toucher toucher)
 
     private static bool IsClose(PlanFeature hole, double to) =>
         AimedDrawing.AcrossOf(hole.Feature.Shape) is { } limits && limits.Width <= Close + 1e-9 && limits.Contains(to);
-
-    // The narrowest of the holes that are there; null where one is solid.
-    private double? There(HoleStep step, HoleMaking making, IReadOnlyList<PlanFeature> holes, double to)
-    {
-        double? least = null;
-        foreach (var (hole, centre) in holes.SelectMany(h => h.Centres.Select(c => (h, c))))
-        {
-            var floor = making.Full(step, hole, centre);
-            var top = Math.Max(making.Around(centre, (to / 2) + 0.1) ?? hole.High, floor + 0.1);
-            if (bench.Metal.HoleRadius(centre, floor + (0.1 * (top - floor)), top) is not { } radius)
-            {
-                return null;
-            }
-
-            least = Math.Min(least ?? (2 * radius), 2 * radius);
-        }
-
-        return least is { } found ? Math.Round(found, 6) : null;
-    }
 
     // How deep a pass may be a side: as typed, or what bends the bar aside by two thousandths of an inch, not over twenty thousandths.
     private double Most(HoleStep step, Cutter bar)

@@ -20,11 +20,19 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
             return;
         }
 
+        if (step.Work == HoleWork.Drill && holes.Count > 0 && bench.Shop.Cutters.TryGetValue(step.Cutter ?? string.Empty, out var drill))
+        {
+            bench.Straighten();
+            bench.Speeds.Bored = Math.Min(There(step, holes, drill.TrueAcross, Point.Depth(drill.TrueAcross, drill.PointAngle, drill.Tip)) ?? 0, drill.TrueAcross);
+        }
+
         if (holes.Count > 0 && toucher.Use(step, 0, Pilot(step, holes[0])))
         {
             bench.Straighten();
             EachPlace(step, holes);
         }
+
+        bench.Speeds.Bored = 0;
     }
 
     // The holes of a step that stand upright here; a finding for each that does not.
@@ -48,6 +56,25 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
                 At(step, hole, hole.Centres[i], i);
             }
         }
+    }
+
+    // The narrowest of the holes that are there, across, down to a drill's tip so far below the full diameter; null where one is solid.
+    internal double? There(HoleStep step, IReadOnlyList<PlanFeature> holes, double across, double below = 0)
+    {
+        double? least = null;
+        foreach (var (hole, centre) in holes.SelectMany(h => h.Centres.Select(c => (h, c))))
+        {
+            var floor = Full(step, hole, centre);
+            var top = Math.Max(Around(centre, (across / 2) + 0.1) ?? hole.High, floor + 0.1);
+            if (bench.Metal.HoleRadius(centre, below > 0 ? floor - below : floor + (0.1 * (top - floor)), top) is not { } radius)
+            {
+                return null;
+            }
+
+            least = Math.Min(least ?? (2 * radius), 2 * radius);
+        }
+
+        return least is { } found ? Math.Round(found, 6) : null;
     }
 
     // Height of the highest metal round a place.
@@ -92,7 +119,7 @@ internal sealed class HoleMaking(Bench bench, Toucher toucher)
         List<Working> pecks = [];
         for (var z = top - first; z > last.Result + 1e-6 && pecks.Count < 500; z -= each)
         {
-            pecks.Add(bench.Reading(Axis.Z, $"Z of peck {Bench.Bare(pecks.Count + 1)}", "face - pecks", bench.Figures.L(z), z, Toward.Plus));
+            pecks.Add(bench.Reading(Axis.Z, $"Z of peck {Bench.Bare(pecks.Count + 1)}", "where it meets metal - first peck - further pecks", pecks.Count == 0 ? $"{bench.Figures.L(top)} - {bench.Figures.L(first)}" : $"{bench.Figures.L(top)} - {bench.Figures.L(first)} - {Bench.Bare(pecks.Count)} x {bench.Figures.L(each)}", z, Toward.Plus));
         }
 
         pecks.Add(last);
