@@ -97,6 +97,40 @@ internal sealed class HeldMetal(Workpiece piece, SetupFacts setup)
         return least;
     }
 
+    // The same between two heights, gone to closely: the side of a round lies between two of the lines looked along.
+    internal (double Low, double High)? Widest(bool alongX, double from, double to, double low, double high)
+    {
+        double across = (to - from) / 24, top = Math.Min(high, Heights().High);
+        (double Place, double At, double Height)? least = null, most = null;
+        void Look(double at, double height)
+        {
+            foreach (var span in Sound(alongX ? Line3.AlongX(at, height) : Line3.AlongY(at, height), 0))
+            {
+                least = least is { } l && l.Place <= span.From + 1e-12 ? l : (span.From, at, height);
+                most = most is { } m && m.Place >= span.To - 1e-12 ? m : (span.To, at, height);
+            }
+        }
+
+        foreach (var height in Levels(Math.Max(low, Heights().Low), top))
+        {
+            for (var i = 0; i <= 24; i++)
+            {
+                Look(from + ((to - from) * ((i * 0.998 / 24) + 0.001)), height);
+            }
+        }
+
+        for (var step = across; step > 1e-7 && least is not null && most is not null; step /= 2)
+        {
+            foreach (var (_, at, height) in new[] { least.Value, most.Value })
+            {
+                Look(Math.Max(from, at - step), height);
+                Look(Math.Min(to, at + step), height);
+            }
+        }
+
+        return least is { } a && most is { } b ? (a.Place, b.Place) : null;
+    }
+
     // Greatest distance from a centre, in one direction within a half width to each side, of metal above a height; null where there is none.
     internal double? Reach(Point2 centre, double half, double z, double theta)
     {

@@ -78,7 +78,7 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         {
             var alongX = zero.Axes.Contains('x', StringComparison.Ordinal);
             var half = (zero.Size?.Value ?? shop.Gauges.Values.Where(g => g.Kind == "finder" && g.Size > 0).Select(g => g.Size).DefaultIfEmpty(10).First()) / 2;
-            if (held.Extent(alongX, alongX ? box.Min.Y : box.Min.X, alongX ? box.Max.Y : box.Max.X, box.Min.Z, 0) is not { } extent)
+            if (held.Widest(alongX, alongX ? box.Min.Y : box.Min.X, alongX ? box.Max.Y : box.Max.X, box.Min.Z, box.Max.Z) is not { } extent)
             {
                 continue;
             }
@@ -109,8 +109,8 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
         }
 
         var box = held.Box(0);
-        var x = held.Extent(true, box.Min.Y, box.Max.Y, box.Min.Z, 0) ?? (box.Min.X, box.Max.X);
-        var y = held.Extent(false, box.Min.X, box.Max.X, box.Min.Z, 0) ?? (box.Min.Y, box.Max.Y);
+        var x = held.Widest(true, box.Min.Y, box.Max.Y, box.Min.Z, box.Max.Z) ?? (box.Min.X, box.Max.X);
+        var y = held.Widest(false, box.Min.X, box.Max.X, box.Min.Z, box.Max.Z) ?? (box.Min.Y, box.Max.Y);
         return new((x.Low + x.High) / 2, (y.Low + y.High) / 2);
     }
 
@@ -176,10 +176,10 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
     {
         var along = !h.JawsAlongY;
         var box = held.Box(0);
-        var run = held.Extent(along, along ? box.Min.Y : box.Min.X, along ? box.Max.Y : box.Max.X, low, 0, top) ?? (along ? (box.Min.X, box.Max.X) : (box.Min.Y, box.Max.Y));
+        var run = held.Widest(along, along ? box.Min.Y : box.Min.X, along ? box.Max.Y : box.Max.X, low, top) ?? (along ? (box.Min.X, box.Max.X) : (box.Min.Y, box.Max.Y));
         var middle = h.JawsMiddle?.Value ?? (h.OnRotary ? 0 : (run.Low + run.High) / 2);
         double left = middle - (v.JawsWide / 2), right = middle + (v.JawsWide / 2);
-        var grip = held.Extent(!along, Math.Max(left, run.Low), Math.Min(right, run.High), low, 0, top) ?? (0, 0);
+        var grip = held.Widest(!along, Math.Max(left, run.Low), Math.Min(right, run.High), low, top) ?? (0, 0);
         return (left, right, grip);
     }
 
@@ -188,8 +188,8 @@ internal sealed class HoldingSetter(Job job, Shop shop, AimedDrawing drawing, Fi
     {
         var box = held.Box(0);
         var (low, high) = held.Heights();
-        var x = held.Extent(true, box.Min.Y, box.Max.Y, box.Min.Z, 0) ?? (box.Min.X, box.Max.X);
-        var y = held.Extent(false, box.Min.X, box.Max.X, box.Min.Z, 0) ?? (box.Min.Y, box.Max.Y);
+        var x = held.Widest(true, box.Min.Y, box.Max.Y, box.Min.Z, box.Max.Z) ?? (box.Min.X, box.Max.X);
+        var y = held.Widest(false, box.Min.X, box.Max.X, box.Min.Z, box.Max.Z) ?? (box.Min.Y, box.Max.Y);
         return new(new Point3(x.Low, y.Low, low), new Point3(x.High, y.High, high));
     }
 

@@ -24,7 +24,7 @@ internal sealed class IndexerSetter(Shop shop, Indexer indexer, Figures figures,
     {
         double y = (plan.Least.Y + plan.Most.Y) / 2, z = (plan.Least.Z + plan.Most.Z) / 2;
         var box = held.Box(0);
-        var run = held.Extent(true, box.Min.Y, box.Max.Y, box.Min.Z, 0) ?? (box.Min.X, box.Max.X);
+        var run = held.Widest(true, box.Min.Y, box.Max.Y, box.Min.Z, box.Max.Z) ?? (box.Min.X, box.Max.X);
         var middle = (run.Low + run.High) / 2;
         var face = h.JawsAt?.Value ?? (run.Low + Math.Min(UsualGrip, (run.High - run.Low) / 3));
         var left = face <= middle;

@@ -67,4 +67,35 @@ public sealed class SetUpTests
         var finding = Assert.Single(job.All, f => f.Code == "cannot-plan");
         Assert.Contains("'pocket groove ...'", finding.Mend, StringComparison.Ordinal);
     }
+
+    // By hand: of a round of 40, 60 long, a disc of 30 is turned and sawn off 4.3 thick: its near side lies 15 from its middle, not 20; the jaws close on 30.
+    [Fact]
+    public void A_disc_sawn_off_a_long_round_is_told_as_it_is_now()
+    {
+        var job = new Whole("""
+            job   Disc
+            unit  mm
+            metal aluminium 6061
+            shop  home.handwheel
+            drawing
+              disc    round 30 at 0, 0         from -4 to 0
+              others  +/-0.1
+            stock round 40, 60 long, along z
+              z top 1
+            holding A in three chuck on rotary
+              zero x, y on rotary centre
+              zero z on bar top by paper 0.05
+              face to 0 with em16, 0.5 a pass
+              round disc to -5 with em16, 1 a pass
+            by hand
+              saw underside to the line, allow 0.3
+              break all edges 0.2
+            holding B in large vise on table, underside up, jaws along y, soft jaws, on parallels 25
+              zero x on fixed jaw by indicator
+              zero y on middle of stock by finder 10
+            """);
+        var said = string.Join('\n', job.Plan!.Stages.Select(s => string.Join(' ', s.HowSet)));
+        Assert.Contains("the fixed jaw's face stands at X +15.000 from the zero, the work's near side at Y -15.000.", said, StringComparison.Ordinal);
+        Assert.Contains("The jaws press on 30.000 mm of metal", said.Replace("30 mm", "30.000 mm", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
 }
