@@ -97,6 +97,7 @@ public static class Prover
             .. known.Graded(Grip.Ask(subject, loads)),
             .. Knock.Ask(subject),
             .. Burr.Ask(subject),
+            .. Sawn.Ask(subject),
             .. Unmeasured.Ask(subject),
             .. Order.Ask(subject),
             .. OnHand.Ask(subject),

@@ -176,4 +176,18 @@ public static partial class FindingCatalogue
     /// <returns>A finding <c>grip</c>.</returns>
     public static Finding GripOnLines(FindingPlace place, string what, Grade grade, string mend) =>
         place.Says(grade, "grip", $"{what}.", mend, Practice);
+
+    /// <summary>A zero rests on a face sawn by hand.</summary>
+    /// <param name="place">The touch-off.</param>
+    /// <param name="what">What is touched and how rough it is, a sentence without its point.</param>
+    /// <returns>A caution <c>zero</c>.</returns>
+    public static Finding ZeroOnSawn(FindingPlace place, string what) =>
+        place.Says(Grade.Caution, "zero", $"{what}.", "Touch off on a face that a cutter made, or on what it stands on ('zero z on parallels by block 10'); or clean the sawn face up, measure the work, and set the readout to that before the last cut.", Practice);
+
+    /// <summary>The work stands on a face sawn by hand.</summary>
+    /// <param name="place">The holding.</param>
+    /// <param name="what">What it stands on and how rough that is, a sentence without its point.</param>
+    /// <returns>A caution <c>grip</c>.</returns>
+    public static Finding StandsOnSawn(FindingPlace place, string what) =>
+        place.Says(Grade.Caution, "grip", $"{what}.", "Face the sawn side first, the finished side down; or stand the work on a face that a cutter made.", Practice);
 }
