@@ -182,7 +182,7 @@ public static partial class FindingCatalogue
     /// <param name="what">What is touched and how rough it is, a sentence without its point.</param>
     /// <returns>A caution <c>zero</c>.</returns>
     public static Finding ZeroOnSawn(FindingPlace place, string what) =>
-        place.Says(Grade.Caution, "zero", $"{what}.", "Touch off on a face that a cutter made, or on what it stands on ('zero z on parallels by block 10'); or clean the sawn face up, measure the work, and set the readout to that before the last cut.", Practice);
+        place.Says(Grade.Caution, "zero", $"{what}.", "Touch off on a face that a cutter made. Where there is none, leave metal on the sawn face ('allow 0.5'), measure the work over it once it is cleaned up, and take the last cut by that.", Practice);
 
     /// <summary>The work stands on a face sawn by hand.</summary>
     /// <param name="place">The holding.</param>
