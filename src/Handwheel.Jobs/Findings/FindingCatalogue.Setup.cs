@@ -34,6 +34,18 @@ public static partial class FindingCatalogue
             $"Touch off {axis} in this holding with this cutter before the move.",
             "every reading rests on a touch-off of this holding, and for z of this cutter");
 
+    /// <summary>A face named for a zero of Z is not cut yet, or no cutter reaches it; it is touched off on the top of the work instead.</summary>
+    /// <param name="place">The step.</param>
+    /// <param name="feature">Whose face.</param>
+    /// <param name="cutter">What was to touch it.</param>
+    /// <returns>A caution <c>zero</c>.</returns>
+    public static Finding ZeroElsewhere(FindingPlace place, string feature, string cutter) => place.Says(
+        Grade.Caution,
+        "zero",
+        $"The {feature}'s face that looks up is not cut yet, or {cutter} does not reach it: it is touched off on the top of the work instead, and Z is as true as that.",
+        "Name a face that stands ('zero z on bar top'), or cut it first.",
+        Practice);
+
     /// <summary>A zero is to be found on what is not cut yet; the sheet brings its drawn place there by the stock&#39;s sides instead.</summary>
     /// <param name="place">The step.</param>
     /// <param name="feature">What is not cut yet.</param>

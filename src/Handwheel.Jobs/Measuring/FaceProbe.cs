@@ -11,6 +11,9 @@ namespace Handwheel.Jobs.Measuring;
 /// <param name="cut">The part as cut.</param>
 internal sealed class FaceProbe(ISolid aimed, ISolid cut)
 {
+    // Metal and gaps thinner than this are what rounding leaves between two faces drawn at one place, millimetres.
+    private const double Film = 1e-6;
+
     /// <summary>How near the aimed part&#39;s face must lie to the place, millimetres.</summary>
     public const double Same = 1e-6;
 
@@ -25,12 +28,12 @@ internal sealed class FaceProbe(ISolid aimed, ISolid cut)
     public Probed? At(Point3 at, Vector3 normal, bool metalInside)
     {
         var line = new Line3(at, normal);
-        if (!Nearest(aimed.Sound(line), metalInside, Same, out _, out _))
+        if (!Nearest(aimed.Sound(line).Cleaned(Film), metalInside, Same, out _, out _))
         {
             return null;
         }
 
-        return Nearest(cut.Sound(line), metalInside, Window, out var offset, out var surface) ? new Probed(offset, surface) : new Probed(null, default);
+        return Nearest(cut.Sound(line).Cleaned(Film), metalInside, Window, out var offset, out var surface) ? new Probed(offset, surface) : new Probed(null, default);
     }
 
     /// <summary>Whether the aimed face goes on all round a place, so that a wall or rim which its limits allow to stand elsewhere does not take the place away.</summary>
@@ -46,7 +49,7 @@ internal sealed class FaceProbe(ISolid aimed, ISolid cut)
         for (var i = 0; i < 8; i++)
         {
             var (s, c) = Math.SinCos(i * Math.PI / 4);
-            if (!Nearest(aimed.Sound(new Line3(at + (u * (round * c)) + (v * (round * s)), normal)), metalInside, Same, out _, out _))
+            if (!Nearest(aimed.Sound(new Line3(at + (u * (round * c)) + (v * (round * s)), normal)).Cleaned(Film), metalInside, Same, out _, out _))
             {
                 return false;
             }

@@ -19,10 +19,11 @@ internal sealed class ZeroReader(FeatureNames names, NumberReader numbers, Evalu
         }
 
         var feature = c.Take("at") ? names.Take(c) : null;
+        string? face = null;
         ZeroOn? on = feature is null ? null : ZeroOn.FeatureAxis;
         if (!c.AtEnd && c.Take("on"))
         {
-            on = On(c, axes, ref feature);
+            on = On(c, axes, ref feature, ref face);
         }
 
         if (on is null)
@@ -43,6 +44,7 @@ internal sealed class ZeroReader(FeatureNames names, NumberReader numbers, Evalu
             Axes = axes,
             On = on.Value,
             Feature = feature?.Name,
+            Face = face?.Split(' ')[0] switch { "front" => "near", "back" => "far", "top" => null, var other => other },
             OnRotaryCentre = on == ZeroOn.RotaryCentre,
             By = by.With,
             Size = by.Size,
@@ -62,7 +64,7 @@ internal sealed class ZeroReader(FeatureNames names, NumberReader numbers, Evalu
         return string.Concat(axes.Distinct().Order());
     }
 
-    private ZeroOn? On(Cursor c, string axes, ref FeatureDraft? feature)
+    private ZeroOn? On(Cursor c, string axes, ref FeatureDraft? feature, ref string? face)
     {
         _ = c.Take("the");
         switch (c.TakeAny("rotary centre", "rotary center", "rotary", "indexer centre", "indexer center", "indexer", "bar top", "stock top", "top of stock", "top of bar", "left end", "right end", "near side", "far side", "fixed jaw", "middle of", "middle", "bed", "parallels"))
@@ -86,7 +88,7 @@ internal sealed class ZeroReader(FeatureNames names, NumberReader numbers, Evalu
             case "bed" or "parallels":
                 return ZeroOn.Bed;
             default:
-                return Feature(c, axes, ref feature);
+                return Feature(c, axes, ref feature, ref face);
         }
     }
 
@@ -101,10 +103,16 @@ internal sealed class ZeroReader(FeatureNames names, NumberReader numbers, Evalu
         return on;
     }
 
-    private ZeroOn? Feature(Cursor c, string axes, ref FeatureDraft? feature)
+    private ZeroOn? Feature(Cursor c, string axes, ref FeatureDraft? feature, ref string? face)
     {
         feature = names.Take(c);
-        return feature is null ? null : c.TakeAny("top", "underside") is not null || axes == "z" ? ZeroOn.FeatureTop : ZeroOn.FeatureAxis;
+        if (feature is null)
+        {
+            return null;
+        }
+
+        face = c.TakeAny("top", "underside", "left end", "left", "right end", "right", "near side", "near", "front", "far side", "far", "back");
+        return face is not null || axes == "z" ? ZeroOn.FeatureTop : ZeroOn.FeatureAxis;
     }
 
     private (string With, Typed? Size, string? Cutter, SourceSpan? CutterWhere) By(Cursor c, ZeroOn on)

@@ -14,6 +14,9 @@ public sealed record ZeroStep : Step
     /// <summary>The feature it is found on, where one is named; with <see cref="OnRotaryCentre"/> the feature that stands on the rotary centre.</summary>
     public string? Feature { get; init; }
 
+    /// <summary>The face of the feature, where one was named other than its top: <c>underside</c>, <c>left</c>, <c>right</c>, <c>near</c>, <c>far</c>; it must look up.</summary>
+    public string? Face { get; init; }
+
     /// <summary>Whether the axes are zeroed on the rotary centre.</summary>
     public bool OnRotaryCentre { get; init; }
 

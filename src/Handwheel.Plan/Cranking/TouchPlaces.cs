@@ -39,6 +39,21 @@ internal static class TouchPlaces
         return cutter.Kind is CutterKind.BoringBar or CutterKind.FlyCutter ? Edged(metal, shape, best, theta) : best;
     }
 
+    // The same on one face: places of it where nothing beside it stands higher under the cutter; null where it has none.
+    internal static (Point2 At, double Top)? OnFace(HeldMetal metal, Cutter cutter, CutterShape shape, double theta, Func<Point2, double, bool> isOn)
+    {
+        bool IsFree((Point2 At, double Top) c) => Ring(c.At, shape.GreatestRadius, 16).Concat(Ring(c.At, shape.GreatestRadius / 2, 8)).All(q => metal.TopAt(q, theta) is not { } t || t < c.Top + 1e-3);
+        var found = Candidates(metal, theta).Where(c => isOn(c.At, c.Top) && (IsFree(c) || cutter.Kind is CutterKind.BoringBar or CutterKind.FlyCutter or CutterKind.Saw))
+            .OrderByDescending(c => Flatness(metal, c.At, c.Top, shape, theta)).ThenBy(c => Math.Round((c.At.X * c.At.X) + (c.At.Y * c.At.Y), 6)).Take(1).ToList();
+        return found.Count == 0 ? null
+            : cutter.Kind switch
+            {
+                CutterKind.Saw => Beside(metal, cutter, found[0], theta),
+                CutterKind.BoringBar or CutterKind.FlyCutter => Edged(metal, shape, found[0], theta),
+                _ => found[0],
+            };
+    }
+
     private static IEnumerable<(Point2 At, double Top)> Candidates(HeldMetal metal, double theta)
     {
         var box = metal.Box(theta);

@@ -14,6 +14,9 @@ namespace Handwheel.Plan.Steps;
 // Puts a cutter in and finds its Z: after every change, on what then is the top.
 internal sealed class Toucher(Bench bench)
 {
+    // A face is cut where metal stands within so much of where it is drawn, millimetres (common practice, no source).
+    private const double Cut = 0.3;
+
     // False where it cannot be; a finding is made. A boring head may run as it does once it is opened.
     internal bool Use(Step step, double across = 0, Point2? pilot = null, double runs = 0)
     {
@@ -90,7 +93,7 @@ internal sealed class Toucher(Bench bench)
         }
 
         var machine = bench.Machine;
-        if (TouchPlaces.OnTop(machine.Metal, cutter, shape, 0, pilot) is not { } found)
+        if ((Named(step, cutter, shape) ?? TouchPlaces.OnTop(machine.Metal, cutter, shape, 0, pilot)) is not { } found)
         {
             bench.Cannot(step, $"There is no place on the metal where {cutter.Name} can be touched off.", "Touch off another way and write the moves out, or change the order.");
             return false;
@@ -119,6 +122,24 @@ internal sealed class Toucher(Bench bench)
         });
         bench.Up();
         return true;
+    }
+
+    // On the face a zero names, where it is cut and free; a caution, and null, where it is not.
+    private (Point2 At, double Top)? Named(Step step, Cutter cutter, CutterShape shape)
+    {
+        if (step is not ZeroStep { On: ZeroOn.FeatureTop, Feature: { } name } || bench.Plan.Find(name) is not { } f)
+        {
+            return null;
+        }
+
+        var height = f.Feature.IsCut ? f.Low : f.High;
+        var found = TouchPlaces.OnFace(bench.Machine.Metal, cutter, shape, 0, (p, top) => Math.Abs(top - height) < Cut && f.Outlines.Any(o => o.Contains(p)));
+        if (found is null)
+        {
+            bench.Say(FindingCatalogue.ZeroElsewhere(new FindingPlace(step.Id, step.Where), name, cutter.Name));
+        }
+
+        return found;
     }
 
     private double Round(double value, Axis axis) => Rounding.ToStep(value, bench.Work.Facts(axis).Step, Toward.Nearest);

@@ -74,6 +74,12 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             return;
         }
 
+        if (step.Face is { } face && !LooksUp(face))
+        {
+            bench.Cannot(step, $"The {face}{(face is "underside" ? string.Empty : " side")} of '{step.Feature}' does not look up in this holding.", "Name the face that looks up, or hold the work so that this one does.");
+            return;
+        }
+
         bench.ZeroZ = true;
         bench.Paper = step.Size?.Value ?? Gauge("paper") ?? UsualPaper;
         var name = step.Cutter ?? bench.Holding.Steps.SkipWhile(s => !ReferenceEquals(s, step)).Select(s => s.Cutter).FirstOrDefault(c => c is not null && bench.Shop.Cutters.TryGetValue(c, out var k) && CutterShapes.Turns(k));
@@ -82,6 +88,16 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             _ = toucher.Use(step, cutter, 0, null);
         }
     }
+
+    // Whether a face of the part looks up as the work lies.
+    private bool LooksUp(string face) => bench.AtZero.Placement.Direction(face switch
+    {
+        "underside" => new(0, 0, -1),
+        "left" => new(-1, 0, 0),
+        "right" => new(1, 0, 0),
+        "near" => new(0, -1, 0),
+        _ => new(0, 1, 0),
+    }).Z > 0.9;
 
     private void Sideways(ZeroStep step, Axis axis)
     {
