@@ -54,6 +54,9 @@ public sealed record FeatureFacts
     /// <summary>Gets the view: <c>top</c>, <c>front</c>, <c>right</c>.</summary>
     public string View { get; init; } = "top";
 
+    /// <summary>Gets whether it is drawn from the far side of its view: below, the back, the left.</summary>
+    public bool Behind { get; init; }
+
     public double Point { get; init; }
 }
 
@@ -205,11 +208,11 @@ public sealed record PartFacts(IReadOnlyList<FeatureFacts> Features, IReadOnlyLi
         return false;
     }
 
-    // The point below (from the front: beyond) a drilled hole.
+    // The point of a drilled hole: below it, or beyond it where it is drilled towards plus.
     private static bool Cone(FeatureFacts f, double a, double b, double w, int sense, double room, double from, double to)
     {
         var r = (f.A.Take(sense) / 2) + room;
-        var deep = f.View == "front" ? w - to : from - w;
+        var deep = (f.View == "front") != f.Behind ? w - to : from - w;
         return deep > 0 && Math.Sqrt((a * a) + (b * b)) <= r - (deep * Math.Tan(f.Point / 2));
     }
 

@@ -58,6 +58,7 @@ public static class Plain
             To = Of(f.To),
             Through = f.Through,
             View = f.View.ToString().ToLowerInvariant(),
+            Behind = f.Behind,
             Point = f.PointAngle ?? 0,
         };
         return f.Shape switch
