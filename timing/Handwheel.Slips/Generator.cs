@@ -46,7 +46,6 @@ internal sealed class Generator(Course course, Shop shop, int seed)
 
     private (string Kind, List<Func<(string What, Course Course)>> All)[] Kinds() =>
         [
-
             ("half a cutter forgotten", Readings(c => c.Axis is Axis.X or Axis.Y && c.Cutting, c => c.To - (Math.Sign(c.To) * c.Cutter.TrueAcross / 2))),
             ("half a cutter doubled", Readings(c => c.Axis is Axis.X or Axis.Y && c.Cutting, c => c.To + (Math.Sign(c.To) * c.Cutter.TrueAcross / 2))),
             ("sign turned", Readings(c => c.Axis != Axis.T && c.To != 0, c => -c.To)),
@@ -58,6 +57,7 @@ internal sealed class Generator(Course course, Shop shop, int seed)
             ("wrong cutter taken", Cutters()),
             ("depth off by a cutter", [.. Readings(c => c.Axis == Axis.Z && c.Cutting, c => c.To - c.Cutter.TrueAcross), .. Readings(c => c.Axis == Axis.Z, c => c.To + c.Cutter.TrueAcross)]),
             ("depth off by a paper", [.. Readings(c => c.Axis == Axis.Z, c => c.To - 0.05), .. Readings(c => c.Axis == Axis.Z, c => c.To + 0.05)]),
+            ("boring head set wrong", Heads()),
             ("two steps exchanged", Exchanges()),
             ("a step left out", LeftOut()),
             ("a jaw left too high", Jaws()),
@@ -136,6 +136,29 @@ internal sealed class Generator(Course course, Shop shop, int seed)
                 all.Add(() => (
                     $"touch-off {at} of {touch.Axis} on {touch.Surface}: set {Text(touch.SetTo + by)} for {Text(touch.SetTo)}",
                     Damage.Event(course, at, e => ((TouchOff)e) with { SetTo = touch.SetTo + by })));
+            }
+        }
+
+        return all;
+    }
+
+    // The head opened by twice as much (its dial read on the radius), by half as much, or by a tenth of a millimetre or a half too far.
+    private List<Func<(string, Course)>> Heads()
+    {
+        var all = new List<Func<(string, Course)>>();
+        var stands = 0.0;
+        for (var i = 0; i < events.Count; i++)
+        {
+            stands = events[i] is CutterIn put ? put.Across : stands;
+            if (events[i] is HeadOpened head)
+            {
+                var (at, opens) = (i, head.Across - stands);
+                foreach (var by in new[] { opens, -opens / 2, 0.1, 0.5 }.Where(b => Math.Abs(b) > 1e-9))
+                {
+                    all.Add(() => ($"head {at}: set to {Text(head.Across + by)} for {Text(head.Across)}", Damage.Event(course, at, e => ((HeadOpened)e) with { Across = head.Across + by })));
+                }
+
+                stands = head.Across;
             }
         }
 
