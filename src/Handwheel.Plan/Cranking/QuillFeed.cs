@@ -16,7 +16,7 @@ internal sealed class QuillFeed(Cutter cutter, Mill mill, Metal metal, double bo
     // Millimetres at each lip: as wished, or what the push allows, but not finer than a hand holds.
     internal double Chip(double wished)
     {
-        if (cutter.Kind != CutterKind.Drill || mill.QuillPush <= 0)
+        if (cutter.Kind is not (CutterKind.Drill or CutterKind.SpottingDrill or CutterKind.CentreDrill) || mill.QuillPush <= 0)
         {
             return wished;
         }

@@ -7,15 +7,16 @@ public sealed partial class QuillFeedTests
 {
     private static readonly PlannedJob Clamp = new("tslot-clamp.handwheel");
 
-    // Thrust from the solid, kc f D/2 sin(59 deg) with kc = kc1.1 (f/2 sin 59 deg)^-mc (Kienzle), worked out here: the shop's quill pushes 500 N.
+    // Thrust from the solid, kc f D/2 sin(half the point) with kc = kc1.1 (f/2 sin of it)^-mc (Kienzle), worked out here: the shop's quill pushes 500 N.
     [Theory]
-    [InlineData("d5", 5)]
-    [InlineData("d6.6", 6.6)]
-    public void The_push_a_drill_asks_is_what_the_quill_gives(string name, double across)
+    [InlineData("d5", 5, 59)]
+    [InlineData("d6.6", 6.6, 59)]
+    [InlineData("sd6", 6, 45)]
+    public void The_push_a_drill_asks_is_what_the_quill_gives(string name, double across, double half)
     {
         var feed = Clamp.Plan.Stages.SelectMany(s => s.Steps).SelectMany(s => s.Workings).First(w => w.Name == $"feed of {name}");
         var (chip, teeth) = (feed.Inputs[1].Value, feed.Inputs[2].Value);
-        var sine = Math.Sin(59 * Math.PI / 180);
+        var sine = Math.Sin(half * Math.PI / 180);
         var metal = Handwheel.Trade.Metals.MetalTable.Find("free-cutting steel")!;
         var thrust = metal.Kc11 * Math.Pow(chip * sine, -metal.Mc) * (chip * teeth) * across / 2 * sine;
         Assert.InRange(thrust, 400, 500.5);
