@@ -87,8 +87,11 @@ internal sealed class Dials
         var way = placed[a] ? Math.Sign(to - reading[a]) : side[a];
         side[a] = side[a] == 0 ? way : side[a];
         var late = !axis.Readout && way != 0 && way != side[a] ? axis.Backlash * side[a] : 0;
+        var stands = to + offset[a] + late;
+
+        // A dial turned back less than its slack moves nothing.
+        truth[a] = axis.Readout || axis.Backlash <= 0 || !placed[a] || (stands - truth[a]) * way >= 0 ? stands : truth[a];
         reading[a] = to;
-        truth[a] = to + offset[a] + late;
         placed[a] = true;
     }
 }

@@ -344,7 +344,8 @@ public sealed class Replay
 
         var stands = found ?? setTo;
         Felt.Add((step, "xyzt"[a], found ?? double.NaN, setTo));
-        dials.Set(a, setTo, stands, on is "rotary centre" or "axis" || a == 3 ? 0 : towards);
+        var way = Math.Sign(Course.Number(one, "way"));
+        dials.Set(a, setTo, stands, way != 0 ? way : on is "rotary centre" or "axis" || a == 3 ? 0 : towards);
         zeroed |= a == 2;
         if (a < 2 && on is not ("rotary centre" or "axis"))
         {

@@ -21,6 +21,12 @@ public sealed record TouchOff : CourseEvent
     /// <summary>Which way it comes against the metal along its axis: -1 (downwards, towards minus) or +1.</summary>
     public int Towards { get; init; } = -1;
 
+    /// <summary>
+    /// Which way the axis was last cranked as its dial is set, so that the slack is taken up on that side: +1 come to from minus, -1 from plus. 0: not told; then
+    /// <see cref="Towards"/> on metal or a fixture, and on a centre, an axis or a turn the way the axis is next cranked. On a readout it is nothing.
+    /// </summary>
+    public int Way { get; init; }
+
     /// <summary>What touches: the cutter&#39;s name, or <c>finder</c>, <c>pin</c>, <c>indicator</c>, <c>block</c>.</summary>
     public required string With { get; init; }
 

@@ -13,6 +13,9 @@ internal sealed record Crank(Axis Axis, Working To, bool Cutting)
     // The way round was asked for: it is gone as told, however far.
     internal bool Told { get; init; }
 
+    // It goes past a place only to come back to it.
+    internal bool IsPast { get; init; }
+
     internal bool ReadBack { get; init; }
 
     internal string Remark { get; init; } = string.Empty;

@@ -12,18 +12,19 @@ namespace Handwheel.Plan.Cranking;
 // The machine in one holding: moves one axis at a time, writes each as a line and an event, and cuts the planned metal with it.
 internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, Figures figures)
 {
-    // How far past a place the rotary is turned back: more than any worm's slack (common practice, no source).
-    private const double PastDegrees = 5;
-
     private readonly List<CourseEvent> events = [];
     private readonly List<SheetLine> lines = [];
     private readonly Gearing gearing = new(shop, metal.Setup.Rotary is { Lies: true });
+    private readonly Dials dials = new(metal.Setup, figures);
     private double broachTurn;
     private bool watched;
     private bool turning;
     private bool turnedDry;
 
+    // Where the axes are meant to stand; a dial come to from the other side than its zero reads otherwise.
     internal Reading At { get; private set; }
+
+    internal Dials Dials => dials;
 
     internal Cutter? Cutter { get; private set; }
 
@@ -89,8 +90,9 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
 
     internal void Touch(TouchOffLine line)
     {
+        dials.Set(line.TouchOff.Axis, line.TouchOff.Way);
         events.Add(line.TouchOff);
-        lines.Add(line);
+        lines.Add(line with { Arrive = dials.Arrive(line.TouchOff) });
         Minutes += 2;
         if (line.TouchOff.Axis == Axis.Z)
         {
@@ -136,12 +138,12 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
         Minutes += 2;
     }
 
-    // A move on its own; nothing where the axis stands there already. A dial is come to towards plus (Z downwards), past it first where need be.
+    // A move on its own; nothing where the axis stands there already. A dial is come to the way its zero was, past it first where need be.
     internal void Go(Crank crank)
     {
         DryTurn([crank], crank.Cutting);
         Start(crank.Cutting || (crank.Axis == Axis.Z && crank.To.Result < At.Z - 1e-9));
-        if (Slack(crank, Value(crank.Axis)) is { } past)
+        if (dials.Past(crank, Value(crank.Axis), IsDown(At.Z)) is { } past)
         {
             Once(past);
         }
@@ -153,10 +155,9 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
     internal void Passes(IReadOnlyList<Working> depths, bool plunges, IReadOnlyList<Crank> body)
     {
         DryTurn(body, isDown: false);
-        if (depths.Count == 1)
+        if (depths.Count == 1 || TurnsAbout(body, depths[^1].Result))
         {
-            Go(new Crank(Axis.Z, depths[0], plunges));
-            foreach (var crank in body)
+            foreach (var crank in depths.SelectMany(d => body.Prepend(new Crank(Axis.Z, d, plunges))))
             {
                 Go(crank);
             }
@@ -165,7 +166,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
         }
 
         Start(needed: true);
-        var whole = Moving(WithSlack(body), depths);
+        var whole = Moving(WithSlack(body, depths[^1].Result), depths);
         var numbered = whole.Select(_ => 0).ToArray();
         var number = numbers.Next();
         List<MoveLine> deep = [], first = [], last = [];
@@ -253,84 +254,42 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
         }
     }
 
-    // The body with every dial come to towards plus, as it is gone through again and again.
-    private List<Crank> WithSlack(IReadOnlyList<Crank> body)
+    // The body with every dial come to the way its zero was, as it is gone through again and again.
+    private List<Crank> WithSlack(IReadOnlyList<Crank> body, double depth)
+    {
+        var pasts = new Crank?[body.Count];
+        foreach (var (k, at, isDown) in Twice(body, depth))
+        {
+            pasts[k] ??= dials.Past(body[k], at, isDown);
+        }
+
+        return [.. body.SelectMany((c, k) => pasts[k] is { } past ? [past, c] : new[] { c })];
+    }
+
+    // Whether the slack is reckoned into a move one time through and not the other: then no one reading is true of all passes.
+    private bool TurnsAbout(IReadOnlyList<Crank> body, double depth)
+    {
+        var moves = Twice(body, depth).Where(m => Math.Abs(body[m.Index].From(m.At) - m.At) > 1e-9).GroupBy(m => m.Index);
+        return moves.Any(g => g.Select(m => dials.Reckons(body[m.Index], m.At, m.IsDown)).Distinct().Count() > 1);
+    }
+
+    // The body gone through twice at a depth: each move's place in it, where its axis stands before, and whether the cutter is down among the metal.
+    private List<(int Index, double At, bool IsDown)> Twice(IReadOnlyList<Crank> body, double depth)
     {
         var stands = Stands();
-        List<Crank> whole = [];
-        foreach (var crank in body)
+        List<(int, double, bool)> moves = [];
+        for (var k = 0; k < 2 * body.Count; k++)
         {
-            if (Slack(crank, stands[crank.Axis]) is { } past)
-            {
-                whole.Add(past);
-                stands[crank.Axis] = past.From(stands[crank.Axis]);
-            }
-
+            stands[Axis.Z] = k % body.Count == 0 ? depth : stands[Axis.Z];
+            var crank = body[k % body.Count];
+            moves.Add((k % body.Count, stands[crank.Axis], IsDown(stands[Axis.Z])));
             stands[crank.Axis] = crank.From(stands[crank.Axis]);
-            whole.Add(crank);
         }
 
-        return whole;
+        return moves;
     }
 
-    private Crank? Slack(Crank crank, double at)
-    {
-        if (crank.Axis == Axis.T)
-        {
-            return Back(crank, at);
-        }
-
-        var facts = crank.Axis switch { Axis.X => Setup.Axes.X, Axis.Y => Setup.Axes.Y, _ => null };
-        if (facts is null || facts.Readout || crank.Cutting || facts.Backlash <= 0 || crank.To.Result >= at - 1e-9)
-        {
-            return null;
-        }
-
-        var by = Math.Ceiling(2 * facts.Backlash / facts.Step) * facts.Step;
-        return crank with
-        {
-            To = crank.To with
-            {
-                Name = "past it, to take up the slack",
-                Formula = $"{crank.To.Name} - twice the slack",
-                PutIn = $"{figures.L(crank.To.Result)} - {figures.L(by)}",
-                Exact = crank.To.Result - by,
-                Result = crank.To.Result - by,
-                Rounded = string.Empty,
-                Source = Work.Practice,
-                Inputs = [],
-            },
-            ReadBack = false,
-            Remark = "past it, then back towards plus: the slack is taken up",
-        };
-    }
-
-    // A free turn clockwise of more than half a round: back past the place, then clockwise to it.
-    private static Crank? Back(Crank crank, double at)
-    {
-        if (crank.Cutting || crank.WholeTurn || crank.Counterclockwise || crank.Told || at - crank.From(at) <= 180)
-        {
-            return null;
-        }
-
-        return crank with
-        {
-            To = crank.To with
-            {
-                Name = "back past it, to take up the slack",
-                Formula = $"{crank.To.Name} + {Figures.Bare(PastDegrees)} deg",
-                PutIn = $"{Figures.Bare(crank.To.Result)} + {Figures.Bare(PastDegrees)}",
-                Exact = crank.To.Result + PastDegrees,
-                Result = crank.To.Result + PastDegrees,
-                Rounded = string.Empty,
-                Source = Work.Practice,
-                Inputs = [],
-            },
-            Counterclockwise = true,
-            ReadBack = false,
-            Remark = "back past it, to come forward: the slack is taken up",
-        };
-    }
+    private bool IsDown(double z) => Shape is { } shape && z + Math.Min(0, shape.LowestPoint) < metal.Heights().High - 1e-6;
 
     private double Value(Axis axis) => axis switch { Axis.X => At.X, Axis.Y => At.Y, Axis.Z => At.Z, _ => At.T };
 
@@ -339,6 +298,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
         var from = At;
         var before = Value(crank.Axis);
         var after = crank.From(before);
+        var (said, told) = (before + dials.Over(crank.Axis), dials.Reckon(crank, before, IsDown(from.Z)));
         At = crank.Axis switch { Axis.X => At with { X = after }, Axis.Y => At with { Y = after }, Axis.Z => At with { Z = after }, _ => At with { T = after } };
         if (crank.Axis == Axis.T && Setup.Rotary is { Lies: true })
         {
@@ -346,7 +306,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
         }
 
         var locks = crank.Cutting ? gearing.Locks(crank.Axis, Setup) : [];
-        events.Add(new Move { Number = number, To = At, Cutting = crank.Cutting, Feed = crank.Cutting ? Feed : 0, Locked = locks });
+        events.Add(new Move { Number = number, To = dials.Says(At), Cutting = crank.Cutting, Feed = crank.Cutting ? Feed : 0, Locked = locks });
         HasCut |= crank.Cutting;
         if (crank.Cutting && Shape is { } shape && shape.Pieces.Any(p => p.Cuts))
         {
@@ -362,7 +322,7 @@ internal sealed class Machine(Shop shop, HeldMetal metal, MoveNumbers numbers, F
             }
         }
 
-        var line = gearing.Line(crank, number, before, after, crank.Cutting ? Feed : 0, Radius(), locks);
+        var line = gearing.Line(told, number, said, after + dials.Over(crank.Axis), crank.Cutting ? Feed : 0, Radius(), locks);
         Minutes += gearing.Minutes(line, crank.Cutting ? Feed : 0, Radius());
         return line;
     }

@@ -12,6 +12,9 @@ public sealed record TouchOffLine : SheetLine
     /// <summary>What to do, in words.</summary>
     public required string Says { get; init; }
 
+    /// <summary>The side to arrive from as the dial is set: <c>from -</c>, <c>from +</c>; empty on a readout, where it does not matter.</summary>
+    public string Arrive { get; init; } = string.Empty;
+
     /// <summary>How the value set was worked out.</summary>
     public required Working Working { get; init; }
 }

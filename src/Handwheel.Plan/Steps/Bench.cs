@@ -139,6 +139,7 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
             Unit = "mm",
             Source = Work.Practice,
             Inputs = [],
+            IsClear = true,
         };
     }
 
@@ -170,6 +171,9 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
         var hangs = Math.Max(0, -(machine.Shape?.LowestPoint ?? 0));
         return Clearing(Axis.Z, "clear above the work", top + hangs + (2 * Clear), up: true);
     }
+
+    // The way a dial is to go as it is set; 0 on a readout, where it does not matter.
+    internal int Way(Axis axis, int way) => machine.Dials.Slack(axis) > 0 ? way : 0;
 
     internal void Up() => machine.Go(new(Axis.Z, Safe(), false));
 

@@ -87,9 +87,14 @@ internal sealed class Measuring(Bench bench)
 
         bench.ToldApart[before.Cutter ?? string.Empty] = step.Id;
         return before is RoundStep { Inside: false, EndOf: null } round
-            ? $" Is it other than {reading}, either {before.Cutter} cuts off its size or X 0 stands off the centre. To tell: spindle stopped, {before.Cutter} on paper against {round.Feature} at X+ and at X\u2212. Half the sum of the two readings is how far X 0 is off: set X anew; what was drilled before is off by as much, and the readings told here were of the old zero. Is that nought, it is {before.Cutter}: {shift}. Back to X {bench.Figures.R(bench.Machine.At.X, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(bench.Machine.At.Y, bench.Work.Facts(Axis.Y).Step)} before Z goes down."
+            ? $" Is it other than {reading}, either {before.Cutter} cuts off its size or X 0 stands off the centre. To tell: spindle stopped, {before.Cutter} on paper against {round.Feature} at X+ and at X\u2212. Half the sum of the two readings{Other(-bench.Machine.Dials.Way(Axis.X))} is how far X 0 is off: set X anew; what was drilled before is off by as much, and the readings told here were of the old zero. Is that nought, it is {before.Cutter}: {shift}. Back to X {bench.Figures.R(bench.Machine.At.X, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(bench.Machine.At.Y, bench.Work.Facts(Axis.Y).Step)} before Z goes down."
             : $" Is it other than {reading}, {before.Cutter} cuts off its size, or X 0 stands off the centre. Is it {before.Cutter}: {shift}.";
     }
+
+    // One of the two is come to the other way than X 0 was: a dial reads it off by the slack.
+    private string Other(int way) => bench.Machine.Dials.Slack(Axis.X) is > 0 and var slack
+        ? $", the slack, {bench.Figures.LU(slack)}, {(way < 0 ? "added to the one at X+" : "taken off the one at X\u2212")}, which was come to the other way,"
+        : string.Empty;
 
     // The faces of one size that a step has cut and left metal on: how many of the size's two ends they are, whether metal lies between them or air, and how much
     // more (less) the size measures for it, as the readings were rounded.
@@ -159,25 +164,29 @@ internal sealed class Measuring(Bench bench)
         return o.Plus ? stood - o.Exact : o.Exact - stood;
     }
 
+    // Where the cutter stood beside a face that it left an allowance on.
+    private double Stood(EdgeOff o, double allow) => o.Exact + ((o.Plus ? 1 : -1) * Rounded(o, allow));
+
     // If it measures this, crank to that: each face is cut closer by its share of what is too much.
     private (IReadOnlyList<(double Measures, double CrankTo)> Pairs, Working? Working) Strip(CutFaces cut, double expected, double aimed)
     {
         var edge = cut.Offs[0];
         var facts = bench.Work.Facts(edge.Axis);
-        var stood = edge.Exact + ((edge.Plus ? 1 : -1) * Rounded(edge, cut.Allow));
+        var stood = Stood(edge, cut.Allow);
         var sign = edge.Plus == cut.Outer ? -1 : 1;
         var by = bench.Job.Unit == LengthUnit.Inch ? 0.002 * LengthUnit.Inch.MillimetresPerUnit() : 0.05;
+        var slack = bench.Machine.Dials.Over(edge.Axis, stood);
         double At(double measures) => stood + (sign * (measures - aimed) / cut.Ends);
-        var pairs = Enumerable.Range(-2, 5).Select(i => (expected + (i * by), Rounding.ToStep(At(expected + (i * by)), facts.Step, edge.Plus ? Toward.Plus : Toward.Minus))).ToList();
+        var pairs = Enumerable.Range(-2, 5).Select(i => (expected + (i * by), Rounding.ToStep(At(expected + (i * by)), facts.Step, edge.Plus ? Toward.Plus : Toward.Minus) + slack)).ToList();
         var told = sign < 0 ? "-" : "+";
         var half = cut.Ends == 2 ? "/2" : string.Empty;
-        var others = string.Concat(cut.Offs.Skip(1).Select(o => $"; {o.Axis} along the {o.Word}: {bench.Figures.R(o.Exact + ((o.Plus ? 1 : -1) * Rounded(o, cut.Allow)), bench.Work.Facts(o.Axis).Step)} {(o.Plus == cut.Outer ? "-" : "+")} the same"));
+        var others = string.Concat(cut.Offs.Skip(1).Select(o => $"; {o.Axis} along the {o.Word}: {bench.Figures.R(Stood(o, cut.Allow) + bench.Machine.Dials.Over(o.Axis, Stood(o, cut.Allow)), bench.Work.Facts(o.Axis).Step)} {(o.Plus == cut.Outer ? "-" : "+")} the same"));
         var working = bench.Reading(
             edge.Axis,
             $"{edge.Axis} of the last pass{(edge.Word is "rim" or "face" ? string.Empty : $" along the {edge.Word}")}",
             $"reading before {told} (measured - aimed){half}",
-            $"{bench.Figures.L(stood)} {told} (measured - {bench.Figures.L(aimed)}){half}{others}",
-            edge.Exact,
+            $"{bench.Figures.L(stood + slack)} {told} (measured - {bench.Figures.L(aimed)}){half}{others}",
+            edge.Exact + slack,
             edge.Plus ? Toward.Plus : Toward.Minus,
             bench.CutterInput);
         return (pairs, working);

@@ -235,7 +235,7 @@ internal sealed partial class Sawing(Bench bench)
         // A web wider than all that is sawn: to the outline's end.
         ends.AddRange(ends.Count == 0 ? kerf.Select(Along) : []);
         var end = plus ? ends.Max() : ends.Min();
-        var to = bench.Clearing(Feed, Passed, plus ? end + past : end - past, plus);
+        var to = bench.Clearing(Feed, Passed, plus ? end + past : end - past, plus) with { IsClear = false };
         to = to with { Formula = $"where the {Ends} ends + some room", PutIn = $"{bench.Figures.L(end)} {(plus ? "+" : "-")} {bench.Figures.L(past)}, {(plus ? "up" : "down")} to {bench.Figures.L(to.Result)}" };
         return show ? bench.Show(to) : to;
     }
@@ -290,7 +290,7 @@ internal sealed partial class Sawing(Bench bench)
         }
 
         var at = plus ? left.Max(p => p.At + p.Half) : left.Min(p => p.At - p.Half);
-        var stop = bench.Clearing(Feed, "where a shim goes in behind the saw", plus ? at + (bench.Clear / 2) : at - (bench.Clear / 2), up: plus);
+        var stop = bench.Clearing(Feed, "where a shim goes in behind the saw", plus ? at + (bench.Clear / 2) : at - (bench.Clear / 2), up: plus) with { IsClear = false };
         return (plus ? stop.Result < to.Result - bench.Clear : stop.Result > to.Result + bench.Clear) ? bench.Show(stop) : null;
     }
 

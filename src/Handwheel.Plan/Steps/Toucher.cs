@@ -116,7 +116,7 @@ internal sealed class Toucher(Bench bench)
         bench.KneeLocked = true;
         machine.Touch(new()
         {
-            TouchOff = new() { Axis = Axis.Z, On = "metal", Surface = surface, At = at, With = cutter.Name, Paper = bench.Paper, Face = face, SetTo = set.Result },
+            TouchOff = new() { Axis = Axis.Z, On = "metal", Surface = surface, At = at, With = cutter.Name, Paper = bench.Paper, Face = face, Way = bench.Way(Axis.Z, -1), SetTo = set.Result },
             Says = $"Spindle stopped{(machine.HasCut ? ", burrs off" : string.Empty)}{knee}. Touch {(face.Length > 0 ? "the lower face of " : string.Empty)}{cutter.Name} off on paper on the {surface}{pinned}, at X {bench.Figures.R(at.X, bench.Work.Facts(Axis.X).Step)}, Y {bench.Figures.R(at.Y, bench.Work.Facts(Axis.Y).Step)}: set Z {bench.Figures.R(set.Result, stepZ)}.",
             Working = bench.Show(set),
         });

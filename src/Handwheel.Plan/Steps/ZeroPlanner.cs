@@ -46,7 +46,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
     // The indexer's own zero: the pin in a hole, as the work then stands.
     private void Indexed() => bench.Machine.Touch(new()
     {
-        TouchOff = new() { Axis = Axis.T, On = "rotary centre", Surface = "indexer", At = default, With = "indicator", SetTo = 0 },
+        TouchOff = new() { Axis = Axis.T, On = "rotary centre", Surface = "indexer", At = default, With = "indicator", Way = bench.Way(Axis.T, 1), SetTo = 0 },
         Says = "Grip the work, a flat of it level where it has one (indicator along Y); the index pin in a hole, mark the hole: that is 0. Lock the spindle before each cut.",
         Working = Work.Value(new("T set", "0", "0", 0, Work.Practice), "deg"),
     });
@@ -57,7 +57,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         var jaw = bench.Machine.Setup.Fixtures.Any(f => f.Name == "fixed jaw");
         bench.Machine.Touch(new()
         {
-            TouchOff = new() { Axis = Axis.T, On = "fixture", Surface = jaw ? "fixed jaw" : "rotary", At = default, With = "indicator", SetTo = 0 },
+            TouchOff = new() { Axis = Axis.T, On = "fixture", Surface = jaw ? "fixed jaw" : "rotary", At = default, With = "indicator", Way = bench.Way(Axis.T, -1), SetTo = 0 },
             Says = !jaw ? "Turn the rotary to 0 on its rim, the work clockwise at the last, and set its dial to 0."
                 : bench.Holding.Slid ? "The vise was not moved: with the dial at 0, come to with the work turning clockwise, an indicator stands still along the fixed jaw. If not, turn until it does and set the dial to 0."
                 : "Now set the vise and the work, as the set-up says, and bolt them. Indicator in the spindle, X cranked along the fixed jaw: turn the rotary until the needle stands still, the work clockwise at the last. Set its dial to 0.",
@@ -157,11 +157,14 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         };
         bench.Machine.Touch(new()
         {
-            TouchOff = new() { Axis = axis, On = "rotary centre", Surface = "rotary centre", At = default, With = "indicator", SetTo = 0 },
+            TouchOff = new() { Axis = axis, On = "rotary centre", Surface = "rotary centre", At = default, With = "indicator", Way = bench.Way(axis, CentreWay(axis)), SetTo = 0 },
             Says = says,
             Working = Work.Value(new($"{axis} set", "the rotary's centre is the zero", "0", 0, Work.Practice), "mm"),
         });
     }
+
+    // A round is cut coming in from X plus: its zero is then come to from there too, and no slack need be reckoned.
+    private int CentreWay(Axis axis) => axis == Axis.X && bench.Holding.Steps.Any(s => s is RoundStep { Inside: false }) ? -1 : 1;
 
     private string Centre(Axis axis, string set) =>
         $"Spindle stopped, a true pin in it; an indicator on the rotary's table, its needle on the pin. Turn the rotary once round and crank X and Y until the needle stands still: the spindle is over the rotary's centre. Set {axis} {set}.";
@@ -222,7 +225,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         var to = axis == Axis.X ? f.Centre.X : f.Centre.Y;
         var set = Snap(axis, to);
         var says = $"Spindle stopped. Bring it over the axis of {f.Feature.Name} by {step.By}, turned round by hand until it reads the same all round; set {axis} {bench.Figures.R(set, bench.Work.Facts(axis).Step)}.";
-        Found(axis, new() { Axis = axis, On = "axis", Surface = f.Feature.Name, At = new(f.Centre.X, f.Centre.Y, f.High), With = step.By, SetTo = set }, Figures(to), says);
+        Found(axis, new() { Axis = axis, On = "axis", Surface = f.Feature.Name, At = new(f.Centre.X, f.Centre.Y, f.High), With = step.By, Way = bench.Way(axis, 1), SetTo = set }, Figures(to), says);
     }
 
     private void OnJaw(ZeroStep step, Axis axis)
@@ -239,7 +242,7 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
         var says = step.By == "indicator"
             ? $"Spindle stopped, an indicator in it. Read the fixed jaw's face, turn the spindle half round and read a parallel held against that face; crank {axis} until both read alike: the spindle's axis is over the face. Now {put}."
             : $"Bring the {step.By} against the fixed jaw's face and allow half of it: with the spindle's axis over the face {put}.";
-        Found(axis, new() { Axis = axis, On = "fixture", Surface = "fixed jaw", At = new(jaw.Least.X, jaw.Least.Y, jaw.Most.Z), Towards = 1, With = step.By, SetTo = set }, Figures(face), says);
+        Found(axis, new() { Axis = axis, On = "fixture", Surface = "fixed jaw", At = new(jaw.Least.X, jaw.Least.Y, jaw.Most.Z), Towards = 1, With = step.By, Way = bench.Way(axis, 1), SetTo = set }, Figures(face), says);
     }
 
     private void OnSide(ZeroStep step, Axis axis)
@@ -263,15 +266,27 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             Towards = high ? -1 : 1,
             With = "finder",
             Half = half,
+            Way = bench.Way(axis, high ? -1 : 1),
             SetTo = to,
         };
-        var finder = $"a finder of {bench.Figures.LU(2 * half)}";
-        var set = $"set {axis} {bench.Figures.R(touch.SetTo, bench.Work.Facts(axis).Step)}";
-        var says = step.On == ZeroOn.Middle
-            ? $"Touch both {(axis == Axis.X ? "ends" : "sides")} with {finder} and note {axis} at each; half way between is the middle, {axis} {bench.Figures.R(0, bench.Work.Facts(axis).Step)}. So against the {touch.Surface} {set}."
-            : $"Bring {finder} against the {touch.Surface} from outside until it kicks or lights, and {set}.";
-        Found(axis, touch, $"{Figures(place)} {(high ? "+" : "-")} {Figures(2 * half)}/2", says);
+        Found(axis, touch, $"{Figures(place)} {(high ? "+" : "-")} {Figures(2 * half)}/2", Against(step.On == ZeroOn.Middle, touch));
     }
+
+    // What to do at a side, or at both where the middle is found.
+    private string Against(bool middle, TouchOff touch)
+    {
+        var axis = touch.Axis;
+        var finder = $"a finder of {bench.Figures.LU(2 * touch.Half)}";
+        var set = $"set {axis} {bench.Figures.R(touch.SetTo, bench.Work.Facts(axis).Step)}";
+        return middle
+            ? $"Touch both {(axis == Axis.X ? "ends" : "sides")} with {finder} and note {axis} at each{Other(axis)}; half way between is the middle, {axis} {bench.Figures.R(0, bench.Work.Facts(axis).Step)}. So against the {touch.Surface} {set}."
+            : $"Bring {finder} against the {touch.Surface} from outside until it kicks or lights, and {set}.";
+    }
+
+    // The first of two sides is come to the other way than the second, on whose slack the dial is set.
+    private string Other(Axis axis) => bench.Machine.Dials.Slack(axis) is > 0 and var slack
+        ? $", the {(axis == Axis.X ? "left end" : "near side")} first; take the slack, {bench.Figures.LU(slack)}, off what {axis} read there, for it was come to the other way"
+        : string.Empty;
 
     private static string Word(ZeroOn on, Axis axis) => on switch
     {

@@ -36,4 +36,7 @@ public sealed record Working
 
     /// <summary>What to know beside it; empty where nothing.</summary>
     public string Note { get; init; } = string.Empty;
+
+    // Whether it is a place clear of everything, which need not be met closely.
+    internal bool IsClear { get; init; }
 }

@@ -34,10 +34,10 @@ internal sealed class AxisState(Axis axis)
     /// <summary>How far the truth lies beyond the reading by the zero alone.</summary>
     public double Offset => offset;
 
-    /// <summary>A reading as it would truly stand, reached from the side its zero was.</summary>
+    /// <summary>A reading as it truly stands, or would stand reached from the side its zero was.</summary>
     /// <param name="reading">The reading.</param>
     /// <returns>The place.</returns>
-    public double TruthOf(double reading) => reading + offset;
+    public double TruthOf(double reading) => Placed && Math.Abs(reading - Reading) < 1e-9 ? True : reading + offset;
 
     /// <summary>The zero is found: at this true place the readout is set to a value.</summary>
     /// <param name="truePlace">Where it truly stands.</param>
@@ -88,8 +88,11 @@ internal sealed class AxisState(Axis axis)
 
         var slack = facts.Readout ? 0 : facts.Backlash;
         var late = side == zeroSide || side == 0 ? 0 : slack * (zeroSide > 0 ? 1 : -1);
+        var stands = reading + offset + late;
+
+        // Within the slack the dial turns and nothing follows.
+        True = !Placed || slack == 0 ? stands : side > 0 ? Math.Max(True, stands) : Math.Min(True, stands);
         Reading = reading;
-        True = reading + offset + late;
         Placed = true;
     }
 }

@@ -204,7 +204,8 @@ internal sealed class Follower
         var gone = found.True is not { } stands || Math.Abs(stands - touch.SetTo) > TouchingOff.SameSurface;
         touches.Add(new FollowedTouch(stage, step, touch, inSpindle, at, found, metal, gone));
         var centred = touch.On is "rotary centre" or "axis";
-        axis.Zero(gone ? touch.SetTo : found.True!.Value, touch.SetTo, centred || touch.Axis == Axis.T ? 0 : touch.Towards);
+        var untold = centred || touch.Axis == Axis.T ? 0 : touch.Towards;
+        axis.Zero(gone ? touch.SetTo : found.True!.Value, touch.SetTo, touch.Way != 0 ? touch.Way : untold);
         if (touch.Axis == Axis.Z)
         {
             lastZ = touches.Count - 1;

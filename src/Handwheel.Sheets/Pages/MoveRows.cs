@@ -104,10 +104,12 @@ internal sealed class MoveRows
         $"<span class=\"c7\">{Bits.Symbol(move.CrankClockwise ? "cw" : "ccw", 5, 4.4)}</span><span class=\"c8\">{(move.CrankClockwise ? "clockwise" : "counter")}<br>{Text(Turns(move))}</span><span class=\"c9{(move.Pace > 0 ? " n" : string.Empty)}\">{(move.Pace > 0 ? Markup.Figures(Bits.Fixed(move.Pace, 1)) : "free")}</span>";
 
     // The side told must agree with the readings printed: where those count the other way, the side is the other one too.
-    private string Arrive(MoveLine move) => move.Arrive switch
+    private string Arrive(MoveLine move) => Arrive(move.Axis, move.Arrive);
+
+    private string Arrive(Axis axis, string from) => from switch
     {
-        "from -" => _numbers.Flips(move.Axis) ? "from +" : "from \u2212",
-        "from +" => _numbers.Flips(move.Axis) ? "from \u2212" : "from +",
+        "from -" => _numbers.Flips(axis) ? "from +" : "from \u2212",
+        "from +" => _numbers.Flips(axis) ? "from \u2212" : "from +",
         var other => other,
     };
 
@@ -136,6 +138,7 @@ internal sealed class MoveRows
     private Piece TouchOff(TouchOffLine line)
     {
         var says = line.Remark.Length > 0 ? $"{line.Says}; {line.Remark}" : line.Says;
+        says = line.Arrive.Length > 0 ? $"Arrive {Arrive(line.TouchOff.Axis, line.Arrive)}, slack taken up. {says}" : says;
         var set = _numbers.Reading(line.TouchOff.Axis, line.TouchOff.SetTo);
         var lines = TextMeasure.Lines(says, Face.Plain, 7.8, 51);
         return new(

@@ -83,6 +83,11 @@ internal static class CourseRules
                     wrong.Add(FindingCatalogue.MovesFileUnread(top, string.Create(CultureInfo.InvariantCulture, $"step {step.Id}: towards is {touch.Towards}; 1 or -1 was expected")));
                 }
 
+                if (touch.Way is not (1 or 0 or -1))
+                {
+                    wrong.Add(FindingCatalogue.MovesFileUnread(top, string.Create(CultureInfo.InvariantCulture, $"step {step.Id}: way is {touch.Way}; 1, -1 or 0 was expected")));
+                }
+
                 break;
             case Handwork hand:
                 Known(top, $"step {step.Id}: work", hand.Work, Works, wrong);
