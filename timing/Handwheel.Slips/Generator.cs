@@ -61,7 +61,7 @@ internal sealed class Generator(Course course, Shop shop, int seed)
             ("two steps exchanged", Exchanges()),
             ("a step left out", LeftOut()),
             ("a jaw left too high", Jaws()),
-            ("backlash from the wrong side", Readings(c => !c.Facts.Readout && c.Facts.Backlash > 0, c => c.To - c.Facts.Backlash)),
+            ("backlash from the wrong side", [.. Readings(c => !c.Facts.Readout && c.Facts.Backlash > 0, c => c.To - c.Facts.Backlash), .. Ways()]),
         ];
 
     // What kinds with few places cannot give is shared by the others.
@@ -141,6 +141,11 @@ internal sealed class Generator(Course course, Shop shop, int seed)
 
         return all;
     }
+
+    // A dial set with its slack taken up on the other side.
+    private List<Func<(string, Course)>> Ways() =>
+        [.. Enumerable.Range(0, events.Count).Where(i => events[i] is TouchOff { Way: not 0 }).Select(i => (Func<(string, Course)>)(() =>
+            ($"touch-off {i} of {((TouchOff)events[i]).Axis}: come to from the other side", Damage.Event(course, i, e => ((TouchOff)e) with { Way = -((TouchOff)e).Way }))))];
 
     // The head opened by twice as much (its dial read on the radius), by half as much, or by a tenth of a millimetre or a half too far.
     private List<Func<(string, Course)>> Heads()
