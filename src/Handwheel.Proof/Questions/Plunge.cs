@@ -69,7 +69,7 @@ internal static class Plunge
             tops[i] = Top(Column(stroke.Before, leg, radius * c, radius * s));
         }
 
-        if (tops.All(t => t is null))
+        if (tops.All(t => t is null) || IsGuided(stroke, leg, cutter, tops.Max()!.Value))
         {
             return null;
         }
@@ -96,6 +96,18 @@ internal static class Plunge
         var centre = Top(Column(stroke.Before, leg, 0, 0));
         var flat = centre is { } c0 && c0 > tops.Max() - Little;
         return flat ? FindingCatalogue.PlungeDrill(stroke.Place, cutter.Name, "unspotted", Grade.Caution) : null;
+    }
+
+    // A drill that goes on in the hole it has begun stands in its wall, half its diameter or more up, nearly all round: how it leaves the work is no start.
+    private static bool IsGuided(Stroke stroke, Leg leg, Cutter cutter, double meets)
+    {
+        var beside = 1.1 * cutter.TrueAcross / 2;
+        var walls = Enumerable.Range(0, Round).Count(i =>
+        {
+            var (s, c) = Math.SinCos(2 * Math.PI * i / Round);
+            return Top(Column(stroke.Before, leg, beside * c, beside * s)) is { } wall && wall > meets + (cutter.TrueAcross / 2);
+        });
+        return walls >= 0.7 * Round;
     }
 
     private static double? Top(IReadOnlyList<Span> spans) => spans.Count == 0 ? null : spans[^1].To;
