@@ -28,6 +28,14 @@ internal sealed class HoldingPlan
 
     internal Stock Stock => stock;
 
+    // The middle, along X, of the part as it lies.
+    internal double PartAlongX()
+    {
+        var box = drawing.Part.Solid.Bounds;
+        double a = Placement.Apply(box.Min).X, b = Placement.Apply(box.Max).X;
+        return (a + b) / 2;
+    }
+
     // How far the bare stock reaches from an axis along X, whichever way it is turned.
     internal double Swing(double y, double z)
     {

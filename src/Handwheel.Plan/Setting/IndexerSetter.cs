@@ -8,7 +8,7 @@ using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Plan.Setting;
 
-// The work in the indexer's chuck: the middle of the stock on its axis, which lies along X; the chuck at the left unless its face stands right of the work's middle.
+// The work in the indexer's chuck: the middle of the stock on its axis, which lies along X; the chuck at the left unless its face stands right of the part's middle: what is made stands out of it.
 internal sealed class IndexerSetter(Shop shop, Indexer indexer, Figures figures, List<string> how, List<Finding> findings)
 {
     // What the chuck grips where nothing was said, millimetres (common practice, no source).
@@ -25,9 +25,8 @@ internal sealed class IndexerSetter(Shop shop, Indexer indexer, Figures figures,
         double y = (plan.Least.Y + plan.Most.Y) / 2, z = (plan.Least.Z + plan.Most.Z) / 2;
         var box = held.Box(0);
         var run = held.Widest(true, box.Min.Y, box.Max.Y, box.Min.Z, box.Max.Z) ?? (box.Min.X, box.Max.X);
-        var middle = (run.Low + run.High) / 2;
         var face = h.JawsAt?.Value ?? (run.Low + Math.Min(UsualGrip, (run.High - run.Low) / 3));
-        var left = face <= middle;
+        var left = h.JawsAt is null || face <= plan.PartAlongX();
         var radius = Gripped(held, run, face, left, y, z);
         var deep = left ? face - run.Low : run.High - face;
         how.Add($"Indexer on the table, its axis along X, {figures.LU(indexer.CentreHigh)} high, swept parallel by a test bar; its chuck at the {(left ? "left" : "right")}, its face at X {figures.R(face, shop.Mill!.X.Step)}, {figures.LU(deep)} of the work in it.");

@@ -132,13 +132,25 @@ internal sealed class Gouge
             deep = lost.Where(l => l.Missing.Axis == axis && feature.Solid.Contains(l.Missing.Middle)).Select(l => l.Missing.Span.Length).DefaultIfEmpty(deep).Max();
         }
 
-        // A cone's flank where the drawing has none: the chamfer is drawn nowhere, or smaller.
-        if (!whole && feature is { Feature: { ChamferAbove: 0, ChamferBelow: 0, IsCut: false } } && first is { Cutter: { Kind: CutterKind.Chamfer or CutterKind.Countersink, Name: var cone } } && Slopes(first, normal))
+        if (!whole && feature is not null && Formed(subject, place, first, feature, (deep, normal)) is { } formed)
         {
-            return FindingCatalogue.GougeByChamfer(place, subject.Unit, deep, cone, feature.Feature.Name);
+            return formed;
         }
 
         return FindingCatalogue.Gouge(place, subject.Unit, deep, feature?.Feature.Name ?? "part", whole, first.Cutting ? RightReading.For(subject, turning ?? Worst(lost), feature, inside, normal) : null);
+    }
+
+    // What a cutter's own form leaves where the drawing has another: a chamfer drawn nowhere, or smaller; a drill's point under a bottom drawn flat.
+    private static Finding? Formed(Subject subject, FindingPlace place, Stroke first, DrawnFeature feature, (double Deep, Vector3 Normal) lost)
+    {
+        if (feature is { Feature: { ChamferAbove: 0, ChamferBelow: 0, IsCut: false } } && first is { Cutter: { Kind: CutterKind.Chamfer or CutterKind.Countersink, Name: var cone } } && Slopes(first, lost.Normal))
+        {
+            return FindingCatalogue.GougeByChamfer(place, subject.Unit, lost.Deep, cone, feature.Feature.Name);
+        }
+
+        return first.Cutter is { Kind: CutterKind.Drill } && feature.Feature is { IsCut: true, Through: false, PointAngle: null, Shape: RoundShape, Name: var hole }
+            ? FindingCatalogue.Gouge(place, subject.Unit, lost.Deep, hole, whole: false, $"Drill less deep; or, where the drill's own bottom will do, draw it so: '{hole} hole ..., point 118'.")
+            : null;
     }
 
     private static bool Slopes(Stroke stroke, Vector3 normal)
