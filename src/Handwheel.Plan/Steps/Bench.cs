@@ -76,6 +76,9 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
     // Whether a line of this holding says what Z is found on.
     internal bool ZeroZ { get; set; }
 
+    // How hands get room at the work: depths are made by the quill, or by the knee.
+    internal string Retracted => shop.Mill is { DepthByQuill: false } ? "table well down" : "quill right up";
+
     // Whether a line of this holding says that the knee is locked.
     internal bool KneeLocked { get; set; }
 

@@ -91,7 +91,7 @@ internal sealed class Boring(Bench bench, Toucher toucher)
             Strip = [.. Enumerable.Range(-2, 5).Select(i => expected + (i * by)).Select(m => (m, Math.Max(0, to - m)))],
             Working = working,
             With = new Measuring(bench).With(size, expected),
-            Remark = $"Spindle stopped, quill right up, burrs off.{remark} Between two of these: open the head by {figures.L(to)} - measured on the diameter, half of that on its radius. Is it {figures.L(to)} or more already, do not open it.",
+            Remark = $"Spindle stopped, {bench.Retracted}, burrs off.{remark} Between two of these: open the head by {figures.L(to)} - measured on the diameter, half of that on its radius. Is it {figures.L(to)} or more already, do not open it.",
         };
     }
 

@@ -48,7 +48,7 @@ internal sealed class Measuring(Bench bench)
             Strip = strip.Item1,
             Working = strip.Item2,
             With = With(size, expected),
-            Remark = "Spindle stopped, quill right up, burrs off." + after,
+            Remark = $"Spindle stopped, {bench.Retracted}, burrs off." + after,
         });
     }
 

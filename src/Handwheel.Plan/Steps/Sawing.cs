@@ -271,7 +271,7 @@ internal sealed partial class Sawing(Bench bench)
             Strip = [.. Enumerable.Range(-2, 5).Select(i => (expected + (i * by), To(expected + (i * by))))],
             With = "a strip and a caliper",
             Working = bench.Reading(Side, $"{Side} of the last pass", $"{Side} of the trial {(at.Far ? "+" : "-")} (measured - web)", $"{figures.L(first.Result)} {(at.Far ? "+" : "-")} (measured - {figures.L(at.Web)})", over.Exact, least, bench.CutterInput),
-            Remark = $"Spindle stopped, quill right up. Push a straight strip thinner than the kerf to its bottom; caliper over strip and {face} at the thinnest, less the strip's breadth, is the web. {Side} of the last pass = {figures.L(first.Result)} {(at.Far ? "+" : "-")} (measured - {figures.L(at.Web)}). Measured so it comes within {figures.LU(by)}; by the saw's size alone it may be out by {figures.LU(4 * by)}, as the saw runs.",
+            Remark = $"Spindle stopped, {bench.Retracted}. Push a straight strip thinner than the kerf to its bottom; caliper over strip and {face} at the thinnest, less the strip's breadth, is the web. {Side} of the last pass = {figures.L(first.Result)} {(at.Far ? "+" : "-")} (measured - {figures.L(at.Web)}). Measured so it comes within {figures.LU(by)}; by the saw's size alone it may be out by {figures.LU(4 * by)}, as the saw runs.",
         });
     }
 

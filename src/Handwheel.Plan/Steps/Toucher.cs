@@ -111,8 +111,10 @@ internal sealed class Toucher(Bench bench)
         bench.Free(Axis.X, bench.Reading(Axis.X, $"X over the {surface}", "a flat place at the top", bench.Figures.L(at.X), at.X, Toward.Nearest));
         bench.Free(Axis.Y, bench.Reading(Axis.Y, $"Y over the {surface}", "a flat place at the top", bench.Figures.L(at.Y), at.Y, Toward.Nearest));
         var pinned = pilot is null ? string.Empty : ", its pilot in the hole";
-        // The quill alone gives the depth from here on.
-        var knee = bench.KneeLocked ? string.Empty : ", the knee (where there is one) locked where the quill reaches all";
+        // The quill alone gives the depth from here on, or the knee alone.
+        var knee = bench.KneeLocked ? string.Empty
+            : bench.Shop.Mill is { DepthByQuill: false } ? ", the quill locked: the depth is the knee's from here on"
+            : ", the knee (where there is one) locked where the quill reaches all";
         bench.KneeLocked = true;
         machine.Touch(new()
         {
