@@ -13,6 +13,9 @@ internal sealed record Crank(Axis Axis, Working To, bool Cutting)
     // The way round was asked for: it is gone as told, however far.
     internal bool Told { get; init; }
 
+    // A reading as a person typed it: no slack is reckoned in.
+    internal bool AsTyped { get; init; }
+
     // It goes past a place only to come back to it.
     internal bool IsPast { get; init; }
 

@@ -105,7 +105,7 @@ internal sealed class Dials(SetupFacts setup, Figures figures)
     {
         var slack = Slack(crank.Axis);
         var free = !crank.Cutting && !isDown && crank.Axis is Axis.X or Axis.Y;
-        return slack > 0 && (crank.From(at) - at) * ways[crank.Axis] < -1e-9 && !crank.IsPast && !crank.WholeTurn && !free && !(crank.To.IsClear && slack < Harmless);
+        return slack > 0 && !crank.AsTyped && (crank.From(at) - at) * ways[crank.Axis] < -1e-9 && !crank.IsPast && !crank.WholeTurn && !free && !(crank.To.IsClear && slack < Harmless);
     }
 
     // Whole steps of the dial, so that what is lost leaves the cutter short of its place.

@@ -47,7 +47,7 @@ internal sealed class TypedMoves(Bench bench)
         {
             if (value is not null)
             {
-                bench.Machine.Go(new(axis, Typed(axis, value), cuts || (step.Cutting && axis != Axis.Z)));
+                bench.Machine.Go(new(axis, Typed(axis, value), cuts || (step.Cutting && axis != Axis.Z)) { AsTyped = true });
             }
         }
 
@@ -65,7 +65,7 @@ internal sealed class TypedMoves(Bench bench)
         if (step.T is not null || rest > 1e-9)
         {
             var to = step.T is { } typed ? typed.Value * Plane.ToDegrees : bench.Machine.At.T + ((step.Clockwise ? -360 : 360) * rest);
-            bench.Machine.Go(new(Axis.T, bench.Angle("theta as typed", "as typed", Figures.Deg(to), to, Toward.Nearest), step.Cutting) { Counterclockwise = !step.Clockwise, Told = true });
+            bench.Machine.Go(new(Axis.T, bench.Angle("theta as typed", "as typed", Figures.Deg(to), to, Toward.Nearest), step.Cutting) { Counterclockwise = !step.Clockwise, Told = true, AsTyped = true });
         }
     }
 
