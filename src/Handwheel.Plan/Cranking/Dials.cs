@@ -16,13 +16,16 @@ internal sealed class Dials(SetupFacts setup, Figures figures)
 
     private readonly Dictionary<Axis, int> ways = new() { [Axis.X] = 1, [Axis.Y] = 1, [Axis.Z] = -1, [Axis.T] = setup.Rotary is { Lies: true } ? 1 : -1 };
     private readonly Dictionary<Axis, double> over = new() { [Axis.X] = 0, [Axis.Y] = 0, [Axis.Z] = 0, [Axis.T] = 0 };
-    private readonly Dictionary<(Axis Axis, string Place), double> came = [];
+    private readonly Dictionary<(Axis Axis, string Place), (double By, bool Cutting)> came = [];
 
     // What an axis now reads beyond the place it is meant to stand at.
     internal double Over(Axis axis) => over[axis];
 
-    // What it read beyond a place when it last came there by a cut.
-    internal double Over(Axis axis, double place) => came.GetValueOrDefault((axis, Key(place)));
+    // What it read beyond a place when it last came there in this step, by a cut before a free move.
+    internal double Over(Axis axis, double place) => came.GetValueOrDefault((axis, Key(place))).By;
+
+    // Another step begins: where the axes came from before says nothing of it.
+    internal void Forget() => came.Clear();
 
     // What the axes read where they are meant to stand.
     internal Reading Says(Reading at) => new(at.X + over[Axis.X], at.Y + over[Axis.Y], at.Z + over[Axis.Z], at.T + over[Axis.T]);
@@ -73,9 +76,10 @@ internal sealed class Dials(SetupFacts setup, Figures figures)
     {
         var by = Math.Abs(crank.From(at) - at) < 1e-9 ? over[crank.Axis] : Reckons(crank, at, isDown) ? Whole(crank.Axis) : 0;
         over[crank.Axis] = by;
-        if (crank.Cutting)
+        var place = (crank.Axis, Key(crank.From(at)));
+        if (crank.Cutting || !came.GetValueOrDefault(place).Cutting)
         {
-            came[(crank.Axis, Key(crank.From(at)))] = by;
+            came[place] = (by, crank.Cutting);
         }
 
         if (by == 0)

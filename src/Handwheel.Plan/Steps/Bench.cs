@@ -76,6 +76,15 @@ internal sealed class Bench(Job job, Shop shop, Holding holding, HoldingPlan pla
     // Whether a line of this holding says what Z is found on.
     internal bool ZeroZ { get; set; }
 
+    // Whether the last pass is of a size closer than the dial: then its reading is the nearest, as the strip's are; leaving metal would leave it at its limit.
+    internal bool IsClose { get; set; }
+
+    // How far that last pass goes beyond its face as drawn, for what the face opposite stands off.
+    internal double Beyond { get; set; }
+
+    // The side on which a reading beside metal is rounded.
+    internal Toward Leaving(bool plus) => IsClose ? Toward.Nearest : plus ? Toward.Plus : Toward.Minus;
+
     // How hands get room at the work: depths are made by the quill, or by the knee.
     internal string Retracted => shop.Mill is { DepthByQuill: false } ? "table well down" : "quill right up";
 

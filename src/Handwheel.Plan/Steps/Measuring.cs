@@ -6,7 +6,6 @@ using Handwheel.Plan.Lines;
 using Handwheel.Plan.Setting;
 using Handwheel.Plan.Workings;
 using Handwheel.Quantities;
-using Handwheel.Solids.Geometry;
 
 namespace Handwheel.Plan.Steps;
 
@@ -27,14 +26,15 @@ internal sealed class Measuring(Bench bench)
             return;
         }
 
-        var cut = step.ThenLastPass ? Cut(before, size) : null;
+        var stands = MetalSize.Of(bench, size);
+        var cut = step.ThenLastPass ? Cut(before, size, stands) : null;
         if (step.ThenLastPass && before is not null && cut is null)
         {
             bench.Cannot(step, $"What '{size.Name}' measures before the last pass cannot be told: the step before leaves metal on faces that are not those of this one size.", "Measure a size of the face just cut, or leave 'then last pass' out and write the last pass as a step of its own.");
             return;
         }
 
-        var stands = MetalSize.Of(bench, size);
+        bench.IsClose = cut is { } faced && size.Limits.Width / 2 <= bench.Work.Facts(faced.Offs[0].Axis).Step + 1e-9;
         var expected = cut is { } left ? size.Limits.Middle + left.Left : stands ?? size.Limits.Middle;
         (IReadOnlyList<(double, double)>, Working?) strip = cut is { } c ? Strip(c, expected, size.Limits.Middle) : ([], null);
         var after = step.ThenLastPass ? strip.Item2 is { } w ? $" Between two of these: {w.Name} = {w.PutIn}.{Later(step, before!, w)}" : string.Empty : new Actuals(bench).Said(step, size, stands);
@@ -100,7 +100,16 @@ internal sealed class Measuring(Bench bench)
     // more (less) the size measures for it, as the readings were rounded.
     private readonly record struct CutFaces(IReadOnlyList<EdgeOff> Offs, int Ends, bool Outer, double Allow, double Left);
 
-    private CutFaces? Cut(Step? before, Size size)
+    private CutFaces? Cut(Step? before, Size size, double? stands) => Found(before, size) is not { } cut ? null
+        : stands is { } measures ? Signed(cut, measures - size.Limits.Middle)
+        : size.Kind is SizeKind.Distance or SizeKind.Deep ? null : cut;
+
+    // The metal says which way the size runs: what is left on the face makes it too large, and cutting less; or too small, and cutting more. Null where the face is
+    // not one of its ends, so that cutting changes nothing.
+    private static CutFaces? Signed(CutFaces cut, double off) =>
+        cut.Allow <= 0 || Math.Abs(off) < 0.2 * cut.Allow ? null : cut with { Outer = off > 0, Left = off };
+
+    private CutFaces? Found(Step? before, Size size)
     {
         var found = before switch
         {
@@ -121,7 +130,7 @@ internal sealed class Measuring(Bench bench)
 
     private IEnumerable<EdgeOff> Own(Step step) => ReferenceEquals(bench.OffsOf, step) ? bench.Offs : [];
 
-    // The walls of a hollow that a size lies between, or the one it is taken from. Metal lies between where the size runs into the wall.
+    // The walls of a hollow that a size lies between, or the one it is taken from.
     private CutFaces? Hollow(Step step, string feature, Typed? allow, Size size)
     {
         if (bench.Plan.Find(feature) is not { } hollow || bench.Plan.AxisOf(size, hollow.Feature) is not { } along)
@@ -135,23 +144,7 @@ internal sealed class Measuring(Bench bench)
             return Faces(offs, size.Kind == SizeKind.Across ? 2 : offs.Count, false, allow);
         }
 
-        // A wall's own metal: the size is that of the wall.
-        return offs.Count == 1 && IsMetalBehind(offs[0], hollow, size.Limits.Middle / 2) ? Faces(offs, 1, true, allow) : null;
-    }
-
-    // Whether the drawn part is solid so far behind a wall.
-    private bool IsMetalBehind(EdgeOff wall, PlanFeature hollow, double deep)
-    {
-        var (least, most) = hollow.Outline.Extent();
-        var at = wall.Plus ? wall.Exact - bench.Radius - deep : wall.Exact + bench.Radius + deep;
-        var z = (hollow.Low + hollow.High) / 2;
-        return new[] { 0.23, 0.51, 0.77 }.All(share =>
-        {
-            var spans = wall.Axis == Axis.X
-                ? bench.Drawn(Line3.AlongX(least.Y + ((most.Y - least.Y) * share), z), 0)
-                : bench.Drawn(Line3.AlongY(least.X + ((most.X - least.X) * share), z), 0);
-            return spans.Contains(at);
-        });
+        return offs.Count == 1 ? Faces(offs, 1, true, allow) : null;
     }
 
     private static int Sides(SideStep s) => s.Edges.Count > 1 || s.Edges[0].StartsWith("all", StringComparison.Ordinal) || s.Edges[0].StartsWith("both", StringComparison.Ordinal) ? 2 : 1;
@@ -177,7 +170,8 @@ internal sealed class Measuring(Bench bench)
         var by = bench.Job.Unit == LengthUnit.Inch ? 0.002 * LengthUnit.Inch.MillimetresPerUnit() : 0.05;
         var slack = bench.Machine.Dials.Over(edge.Axis, stood);
         double At(double measures) => stood + (sign * (measures - aimed) / cut.Ends);
-        var pairs = Enumerable.Range(-2, 5).Select(i => (expected + (i * by), Rounding.ToStep(At(expected + (i * by)), facts.Step, edge.Plus ? Toward.Plus : Toward.Minus) + slack)).ToList();
+        bench.Beyond = bench.IsClose && cut.Ends == 1 ? At(expected) - edge.Exact : 0;
+        var pairs = Enumerable.Range(-2, 5).Select(i => (expected + (i * by), Rounding.ToStep(At(expected + (i * by)), facts.Step, bench.Leaving(edge.Plus)) + slack)).ToList();
         var told = sign < 0 ? "-" : "+";
         var half = cut.Ends == 2 ? "/2" : string.Empty;
         var others = string.Concat(cut.Offs.Skip(1).Select(o => $"; {o.Axis} along the {o.Word}: {bench.Figures.R(Stood(o, cut.Allow) + bench.Machine.Dials.Over(o.Axis, Stood(o, cut.Allow)), bench.Work.Facts(o.Axis).Step)} {(o.Plus == cut.Outer ? "-" : "+")} the same"));
@@ -186,8 +180,8 @@ internal sealed class Measuring(Bench bench)
             $"{edge.Axis} of the last pass{(edge.Word is "rim" or "face" ? string.Empty : $" along the {edge.Word}")}",
             $"reading before {told} (measured - aimed){half}",
             $"{bench.Figures.L(stood + slack)} {told} (measured - {bench.Figures.L(aimed)}){half}{others}",
-            edge.Exact + slack,
-            edge.Plus ? Toward.Plus : Toward.Minus,
+            edge.Exact + bench.Beyond + slack,
+            bench.Leaving(edge.Plus),
             bench.CutterInput);
         return (pairs, working);
     }

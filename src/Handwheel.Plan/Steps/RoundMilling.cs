@@ -92,7 +92,7 @@ internal sealed class RoundMilling(Bench bench)
             $"{name}/2 + {bench.Cutter!.Name}/2{(allow > 0 ? " + allowance" : string.Empty)}",
             $"{figures.L(2 * radius)}/2 + {figures.L(2 * bench.Radius)}/2{more}",
             radius + bench.Radius + allow,
-            Toward.Plus,
+            bench.Leaving(plus: true),
             [.. inputs]));
     }
 

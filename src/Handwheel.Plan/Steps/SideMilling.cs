@@ -141,14 +141,15 @@ internal sealed class SideMilling(Bench bench)
         var at = alongX ? (lies.From.Y + lies.To.Y) / 2 : (lies.From.X + lies.To.X) / 2;
         var sign = plus ? "+" : "-";
         var by = bench.Radius + allow;
+        var beyond = Math.Abs(bench.Beyond) > 1e-9 ? $" {(bench.Beyond < 0 ? "-" : "+")} {bench.Figures.L(Math.Abs(bench.Beyond))}" : string.Empty;
         bench.Offs.Add(new(word, alongX ? Axis.Y : Axis.X, plus, plus ? at + bench.Radius : at - bench.Radius));
         return bench.Show(bench.Reading(
             alongX ? Axis.Y : Axis.X,
             $"{(alongX ? "Y" : "X")} along the {word} of {f.Feature.Name}{(lies.Name == "flank" ? ", from its middle as it lies" : string.Empty)}",
-            $"the edge {sign} {bench.Cutter!.Name}/2{(allow > 0 ? $" {sign} allowance" : string.Empty)}",
-            $"{bench.Figures.L(at)} {sign} {bench.Figures.L(2 * bench.Radius)}/2{(allow > 0 ? $" {sign} {bench.Figures.L(allow)}" : string.Empty)}",
-            plus ? at + by : at - by,
-            plus ? Toward.Plus : Toward.Minus,
+            $"the edge {sign} {bench.Cutter!.Name}/2{(allow > 0 ? $" {sign} allowance" : string.Empty)}{(beyond.Length > 0 ? ", and what the face opposite stands off" : string.Empty)}",
+            $"{bench.Figures.L(at)} {sign} {bench.Figures.L(2 * bench.Radius)}/2{(allow > 0 ? $" {sign} {bench.Figures.L(allow)}" : string.Empty)}{beyond}",
+            (plus ? at + by : at - by) + bench.Beyond,
+            bench.Leaving(plus),
             new WorkingInput($"{word} of {f.Feature.Name}", at, bench.Figures.L(at), InputKind.Aimed, $"the middle of the limits of {f.Feature.Name}", f.Feature.Where, null),
             bench.CutterInput));
     }

@@ -19,6 +19,11 @@ internal sealed class StepPlanner(Bench bench)
     internal void Plan(Step step)
     {
         new Uprighting(bench).Turn(step);
+        if (step is not MeasureStep)
+        {
+            bench.Machine.Dials.Forget();
+        }
+
         switch (step)
         {
             case ZeroStep zero:
@@ -138,6 +143,7 @@ internal sealed class StepPlanner(Bench bench)
         }
 
         Mill(allowed, 0, step.FullDepth ? null : PassOf(allowed));
+        (bench.IsClose, bench.Beyond) = (false, 0);
         allowed = null;
     }
 }

@@ -236,6 +236,12 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             return;
         }
 
+        if ((axis == Axis.X) != bench.Holding.JawsAlongY)
+        {
+            bench.Cannot(step, $"The fixed jaw's face gives no {axis} here: it lies along {axis}.", $"Find {axis} on the work: 'zero {(axis == Axis.X ? "x on left end" : "y on near side")} of stock by finder'; or write 'jaws along {(axis == Axis.X ? "y" : "x")}' where they lie so.");
+            return;
+        }
+
         var face = axis == Axis.X ? jaw.Least.X : jaw.Least.Y;
         var set = Snap(axis, face);
         var put = $"set {axis} {bench.Figures.R(set, bench.Work.Facts(axis).Step)}";
@@ -269,17 +275,20 @@ internal sealed class ZeroPlanner(Bench bench, Toucher toucher)
             Way = bench.Way(axis, high ? -1 : 1),
             SetTo = to,
         };
-        Found(axis, touch, $"{Figures(place)} {(high ? "+" : "-")} {Figures(2 * half)}/2", Against(step.On == ZeroOn.Middle, touch));
+        Found(axis, touch, $"{Figures(place)} {(high ? "+" : "-")} {Figures(2 * half)}/2", Against(step.On == ZeroOn.Middle ? Between(axis, place, !high) : null, touch));
     }
 
+    // The middle of a side and the one opposite.
+    private double Between(Axis axis, double place, bool high) => (place + (Surface(axis, high)?.Place ?? place)) / 2;
+
     // What to do at a side, or at both where the middle is found.
-    private string Against(bool middle, TouchOff touch)
+    private string Against(double? middle, TouchOff touch)
     {
         var axis = touch.Axis;
         var finder = $"a finder of {bench.Figures.LU(2 * touch.Half)}";
         var set = $"set {axis} {bench.Figures.R(touch.SetTo, bench.Work.Facts(axis).Step)}";
-        return middle
-            ? $"Touch both {(axis == Axis.X ? "ends" : "sides")} with {finder} and note {axis} at each{Other(axis)}; half way between is the middle, {axis} {bench.Figures.R(0, bench.Work.Facts(axis).Step)}. So against the {touch.Surface} {set}."
+        return middle is { } amid
+            ? $"Touch both {(axis == Axis.X ? "ends" : "sides")} with {finder} and note {axis} at each{Other(axis)}; half way between is the middle, {axis} {bench.Figures.R(amid, bench.Work.Facts(axis).Step)}. So against the {touch.Surface} {set}."
             : $"Bring {finder} against the {touch.Surface} from outside until it kicks or lights, and {set}.";
     }
 

@@ -1,6 +1,8 @@
 using Handwheel.Jobs.Findings;
+using Handwheel.Jobs.Moves;
 using Handwheel.Jobs.Shops;
 using Handwheel.Proof.Following;
+using Handwheel.Quantities;
 
 namespace Handwheel.Proof.Questions;
 
@@ -23,7 +25,11 @@ internal static class OnHand
             var with = touched.Touch.With;
             var has = subject.Shop.Gauges.ContainsKey(with) || subject.Shop.Cutters.ContainsKey(with)
                 || subject.Shop.Gauges.Values.Any(g => string.Equals(g.Kind, with, StringComparison.Ordinal));
-            if (!has && Kinds.Contains(with, StringComparer.Ordinal) && told.Add(with))
+            if (has && IsOtherFinder(subject, touched.Touch) && told.Add(with))
+            {
+                yield return FindingCatalogue.NotOnHand(new FindingPlace(touched.Step.Id, touched.Step.Where), "finder", subject.Unit.Told(2 * touched.Touch.Half), null) with { Grade = Grade.Caution };
+            }
+            else if (!has && Kinds.Contains(with, StringComparer.Ordinal) && told.Add(with))
             {
                 yield return FindingCatalogue.NotOnHand(new FindingPlace(touched.Step.Id, touched.Step.Where), "gauge", with, null) with { Grade = Grade.Caution };
             }
@@ -37,6 +43,10 @@ internal static class OnHand
             }
         }
     }
+
+    // A finder that is none of the shop's: the zero would stand off by half of what they differ.
+    private static bool IsOtherFinder(Subject subject, TouchOff touch) =>
+        touch is { With: "finder", Half: > 0 } && !subject.Shop.Gauges.Values.Any(g => g.Kind == "finder" && Math.Abs(g.Size - (2 * touch.Half)) < 0.01);
 
     private static bool Sideways(Stroke stroke)
     {

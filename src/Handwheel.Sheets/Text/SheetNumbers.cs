@@ -47,10 +47,10 @@ internal sealed class SheetNumbers
         ? ReadingText.Rotary(Printed(value), Step(Axis.T))
         : ReadingText.Signed(Flips(axis) ? -value : value, Unit, Step(axis));
 
-    /// <summary>A length without sign at the finest readout's decimals.</summary>
+    /// <summary>A length without sign at the finest readout's decimals, not fewer than a measured size has: 3 in millimetres, 4 in inches.</summary>
     /// <param name="millimetres">The length.</param>
     /// <returns>The text.</returns>
-    public string Length(double millimetres) => ReadingText.Plain(millimetres, Unit, FineStep);
+    public string Length(double millimetres) => ReadingText.Plain(millimetres, Unit, Math.Min(FineStep, Unit == LengthUnit.Inch ? 0.00254 : 0.001));
 
     /// <summary>A length as a drawing writes it: no idle noughts, at most the decimals given.</summary>
     /// <param name="millimetres">The length.</param>
