@@ -21,6 +21,9 @@ internal sealed class AxisDraft
     /// <summary>Slack.</summary>
     public double Backlash { get; set; }
 
+    /// <summary>Whether its slack was told, if only as none.</summary>
+    public bool IsSlackSaid { get; set; }
+
     /// <summary>Whether clockwise grows.</summary>
     public bool ClockwiseGrows { get; set; } = true;
 

@@ -157,7 +157,7 @@ internal sealed class MillReader(ShopNumbers numbers, FindingBag bag)
             if (c.Take("backlash"))
             {
                 var slack = numbers.Length(c, "the slack on reversing") ?? 0;
-                named.ForEach(a => a.Backlash = slack);
+                named.ForEach(a => (a.Backlash, a.IsSlackSaid) = (slack, true));
             }
             else if (c.TakeAny("clockwise grows", "clockwise shrinks", "counts the other way") is { } way)
             {
@@ -190,6 +190,12 @@ internal sealed class MillReader(ShopNumbers numbers, FindingBag bag)
 
     private Mill? Complete(Statement heading)
     {
+        // Without a readout the dial is read, and its slack is part of every reading.
+        foreach (var (name, axis) in axes.Where(a => a.Value is { Readout: null, Divisions: > 0, IsSlackSaid: false }))
+        {
+            bag.Add(FindingCatalogue.Missing(heading.Where, $"The slack of the dial of {name}", $"Measure it and write 'handwheel {name} 5 a turn, 100 divisions, backlash 0.15': it is taken as none.") with { Grade = Grade.Caution });
+        }
+
         foreach (var (name, axis) in axes)
         {
             if (axis.Travel <= 0)

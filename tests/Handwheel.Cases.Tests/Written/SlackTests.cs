@@ -39,6 +39,10 @@ public sealed class SlackTests
         Assert.False(size.Ok);
     }
 
+    [Fact]
+    public void A_dial_of_which_no_slack_is_told_is_asked_about() =>
+        Assert.Contains(new Whole(Job.Replace("STEPS", "slot key with em6, 0.5 a pass", StringComparison.Ordinal), shop => string.Join('\n', shop.Split('\n').Where(l => !l.TrimStart().StartsWith("readout", StringComparison.Ordinal))).Replace(", backlash 0.15", string.Empty, StringComparison.Ordinal)).Read, f => f.Code == "missing" && f.Message == "The slack of the dial of x is missing.");
+
     // Planned, the slack is reckoned in: whichever way its passes go, the slot is as long as drawn, to half a division of 0.05 at each end.
     [Fact]
     public void Planned_it_is_as_long_as_drawn()

@@ -14,7 +14,7 @@ public sealed class OtherJobsTests
         mill travels x 12, y 5, quill 3 1/2; quill pushes 450 N
           handwheel x 1/16 a turn, 62 divisions, backlash .006, clockwise grows, counts the other way
           handwheel y .0625 a turn, 62 divisions, backlash .006
-          handwheel z 1/16 a turn, 62 divisions, clockwise shrinks
+          handwheel z 1/16 a turn, 62 divisions, backlash 0, clockwise shrinks
           speeds 100, 250, 500, 1000 rpm
         rotary worm 90, dial by 1 deg, reads counterclockwise, table 3
         chuck three 3 across, open 2 3/4, deep 3/4
