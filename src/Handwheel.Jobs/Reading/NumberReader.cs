@@ -284,7 +284,8 @@ internal sealed class NumberReader(FeatureNames names)
             return Divided(c, start, value);
         }
 
-        if (c.Peek() is { Kind: TokenKind.Number, Spaced: true } top && Stroke(c, 1))
+        // Nobody writes 0 1/2: a fraction after a nought is a number of its own.
+        if (value.ToDouble() != 0 && c.Peek() is { Kind: TokenKind.Number, Spaced: true } top && Stroke(c, 1))
         {
             var over = Digits(c, top);
             return Divided(c, start, over) is { } part ? value + part : null;

@@ -12,7 +12,7 @@ internal sealed class ShopReading(SourceText source, FindingBag bag)
 
     private static readonly string[] MillLines = ["readout", "handwheel", "speeds", "quill", "knee", "nose", "power", "throat", "daylight"];
 
-    private static readonly string[] GaugeKinds = ["finder", "edge finder", "pin", "block", "micrometer", "caliper", "indicator", "plug"];
+    private static readonly string[] GaugeKinds = ["finder", "edge finder", "pin", "block", "inside micrometer", "bore gauge", "micrometer", "caliper", "indicator", "plug"];
 
     private readonly SortedDictionary<string, Holder> holders = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, Cutter> cutters = new(StringComparer.Ordinal);

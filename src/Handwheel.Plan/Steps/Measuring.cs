@@ -189,15 +189,15 @@ internal sealed class Measuring(Bench bench)
     // Whether a size lies between walls that face one another: an outside micrometer does not go in.
     private bool IsInside(Size size) => size.Kind is SizeKind.Bore || (size.Kind is SizeKind.Across or SizeKind.AcrossFlats or SizeKind.Long or SizeKind.Wide && bench.Drawing.Find(size.Feature) is { IsCut: true });
 
-    // A micrometer for close limits, else a caliper, of the shop and of a range that takes the size; a caliper alone goes inside.
+    // A micrometer for close limits, inside one or a bore gauge, else a caliper, of the shop and of a range that takes the size.
     private string With(double measures, bool close, bool inside)
     {
         var fits = bench.Shop.Gauges.Values
-            .Where(g => (g.Kind == "caliper" || (g.Kind == "micrometer" && !inside)) && g.Least <= measures + 1e-9 && (g.Size <= 0 || g.Size >= measures - 1e-9))
-            .OrderBy(g => (g.Kind == "micrometer") == close ? 0 : 1).ThenBy(g => g.Size).ThenBy(g => g.Name, StringComparer.Ordinal).ToList();
+            .Where(g => (g.Kind == "caliper" || (inside ? g.Kind is "bore gauge" or "inside micrometer" : g.Kind == "micrometer")) && g.Least <= measures + 1e-9 && (g.Size <= 0 || g.Size >= measures - 1e-9))
+            .OrderBy(g => (g.Kind != "caliper") == close ? 0 : 1).ThenBy(g => g.Size).ThenBy(g => g.Name, StringComparer.Ordinal).ToList();
         var other = inside ? "an inside micrometer, gauge pins or blocks, or a caliper" : close ? "a micrometer" : "a caliper or micrometer";
         return fits.Count > 0
-            ? $"{fits[0].Kind} {fits[0].Name}{(inside && close ? ", or gauge pins or blocks" : string.Empty)}"
+            ? $"{fits[0].Kind} {fits[0].Name}{(inside && close && fits[0].Kind == "caliper" ? ", or gauge pins or blocks" : string.Empty)}"
             : $"{other} that takes {bench.Job.Unit.Said(measures)} (the shop tells of none)";
     }
 }

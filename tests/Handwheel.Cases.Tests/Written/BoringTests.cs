@@ -76,6 +76,14 @@ public sealed class BoringTests
         Assert.Contains(proof.Findings, f => f is { Grade: Grade.Halt, Code: "size" or "gouge", Step: "A7" });
     }
 
+    // Common practice, no source: a close bore is measured with what the shop has for bores, a caliper's nibs ride on its curve.
+    [Fact]
+    public void A_bore_gauge_of_the_shop_is_named()
+    {
+        var job = new Whole(Job.Replace("STEPS", "bore seat through with bar8", StringComparison.Ordinal), shop => shop + "\nbg  bore gauge 10 to 18\n");
+        Assert.Equal("bore gauge bg", Assert.Single(job.Lines("A7").OfType<MeasureLine>()).With);
+    }
+
     [Fact]
     public void Nothing_is_left_by_a_drill() =>
         Assert.Contains(Cut("drill seat through with d6.8, allow 0.1").All, f => f.Code == "cannot-plan" && f.Mend.Contains("'bore seat with' a boring bar, 'allow 0.1'", StringComparison.Ordinal));

@@ -126,4 +126,12 @@ public sealed class LimitTests
         var other = Assert.IsType<OutlineShape>(Drawn("  a outline 0, 10; 10, 10; arc clockwise about 15, 10 to 20, 10; 20, 0; 0, 0 from -5 to 0").Features[0].Shape);
         Assert.Equal(one.Corners.Single(c => c.ArcCentre is not null), other.Corners.Single(c => c.ArcCentre is not null));
     }
+
+    // A fraction after a nought is the next clause's: 1/2 deep.
+    [Fact]
+    public void A_fraction_after_a_nought_is_a_number_of_its_own()
+    {
+        var job = Reads.Sound(Reads.With("pilot", "  pilot   cut round 4 at 0, 0   1/2 deep from 0"));
+        Assert.Equal(-0.5, job.Drawing.Features.Single(f => f.Name == "pilot").From.Nominal, 9);
+    }
 }

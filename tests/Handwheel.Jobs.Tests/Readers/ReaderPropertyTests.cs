@@ -25,7 +25,7 @@ public sealed class ReaderPropertyTests
             var inch = "unit in\n" + write(n => ((decimal)n / 100).ToString(CultureInfo.InvariantCulture));
             var metric = "unit mm\n" + write(n => (n * 0.254m).ToString(CultureInfo.InvariantCulture));
             var mixed = "unit mm\n" + write(n => $"{((decimal)n / 100).ToString(CultureInfo.InvariantCulture)} in");
-            var fraction = "unit in\n" + write(n => n < 0 ? $"-{(-n).ToString(CultureInfo.InvariantCulture)}/100" : $"{(n / 100).ToString(CultureInfo.InvariantCulture)} {(n % 100).ToString(CultureInfo.InvariantCulture)}/100");
+            var fraction = "unit in\n" + write(n => n < 100 ? $"{(n < 0 ? "-" : string.Empty)}{Math.Abs(n).ToString(CultureInfo.InvariantCulture)}/100" : $"{(n / 100).ToString(CultureInfo.InvariantCulture)} {(n % 100).ToString(CultureInfo.InvariantCulture)}/100");
             var facts = Facts.Of(Reads.Sound(inch));
             Assert.Equal(facts, Facts.Of(Reads.Sound(metric)));
             Assert.Equal(facts, Facts.Of(Reads.Sound(mixed)));
