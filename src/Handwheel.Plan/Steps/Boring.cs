@@ -180,7 +180,7 @@ internal sealed class Boring(Bench bench, Toucher toucher)
         var from = stands ?? at.There;
         var opens = from is { } f ? at.Now - f : (double?)null;
         var found = stands is null && at.There is { } d
-            ? $"Bar down in {name}, turned by hand: open the head until its tip just drags on the wall; there it bores {figures.LU(d)}, what the hole is cut to (measure it). Quill up. "
+            ? $"Bar down in {name}, turned by hand: open the head until its tip just drags on the wall; there it bores {figures.LU(d)}, what the hole is cut to (measure it). Then {bench.Retracted}. "
             : string.Empty;
         var sum = waits ? $"Open it by {figures.L(at.Now)} - what {name} measured, on the diameter; half of that on its radius: " : string.Empty;
         var by = opens is not { } o ? $"Set it by caliper over tip and bar: half of {figures.L(at.Now)} and half of the bar."

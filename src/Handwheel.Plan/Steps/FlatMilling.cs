@@ -40,6 +40,12 @@ internal sealed class FlatMilling(Bench bench)
             Toward.Plus,
             new WorkingInput($"{f.Name} across flats", shape.AcrossFlats.Middle, bench.Figures.L(shape.AcrossFlats.Middle), InputKind.Aimed, $"the middle of the limits of {f.Name}", f.Where, null),
             bench.CutterInput));
+        if (IsShut(run, axis.Y, high, first))
+        {
+            bench.Cannot(step, $"'{f.Name}' has no open end: metal of the part stands above its flats at both.", "Cut the flats while one end is open, or write their moves out with a cutter that goes down between.");
+            return;
+        }
+
         for (var i = 0; i < shape.Sides; i++)
         {
             var theta = first + (i * 360.0 / shape.Sides);
@@ -75,6 +81,14 @@ internal sealed class FlatMilling(Bench bench)
         double low = Math.Min(a, b), high = Math.Max(a, b);
         var chuck = bench.Machine.Setup.Fixtures.First(k => k.Holds);
         return chuck.Most.X <= low + 1e-6 ? (high, low, true) : (low, high, false);
+    }
+
+    // Whether the part stands in the cutter's way past the free end.
+    private bool IsShut((double Free, double Shoulder, bool Left) run, double y, double high, double theta)
+    {
+        var sign = run.Left ? 1 : -1;
+        return ((double[])[0.3, 1, 1.9]).SelectMany(along => ((double[])[-1, -0.5, 0, 0.5, 1]).Select(across => new Solids.Geometry.Point2(run.Free + (sign * along * bench.Radius), y + (across * bench.Radius))))
+            .Any(p => bench.DrawnTopAt(p, theta) > high + 0.1);
     }
 
     private void Flat((double Free, double Shoulder, bool Left) run, Working z, Typed? perPass)

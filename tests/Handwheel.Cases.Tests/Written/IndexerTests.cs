@@ -34,6 +34,11 @@ public sealed class IndexerTests
         Assert.Contains(job.Lines("A4").OfType<Handwheel.Plan.Lines.MoveLine>(), m => m.Axis == Handwheel.Jobs.Moves.Axis.X && Math.Abs(m.To + 12 - 5) < 1e-9);
     }
 
+    // A flange on the free end too: there is no way in.
+    [Fact]
+    public void Flats_between_two_collars_have_no_open_end() =>
+        Assert.Contains(new Whole(Job.Replace("  collar  round 20", "  nose    round 20 at 0, 0                   from 0 to 4, seen from right\n  collar  round 20", StringComparison.Ordinal).Replace("x to 0.5", "x to 4", StringComparison.Ordinal)).All, f => f.Code == "cannot-plan" && f.Message.StartsWith("'head' has no open end", StringComparison.Ordinal));
+
     // The drill's point goes below a bottom drawn flat, 5/2 / tan 59 deg = 1.50 deep: the mend says how it is drawn.
     [Fact]
     public void A_point_under_a_flat_bottom_says_how_it_is_drawn()
